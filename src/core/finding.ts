@@ -1,0 +1,133 @@
+/**
+ * A finding is something a check has to say about a pack. It is data: a code, a level, a place and
+ * the facts. The words come last, in the author's language (`languages/*-findings.ts`).
+ */
+
+/** `stop` keeps the pack off the site, `warn` asks for a second look, `note` is good to know. */
+export type Level = 'stop' | 'warn' | 'note';
+
+/** Where in a file. `file` is relative to the content folder; `line` and `column` count from 1. */
+export interface Place {
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+}
+
+/** What a field should have held, in words that a catalogue can translate. */
+export type Expected = 'text' | 'number' | 'whole number' | 'list' | 'group' | 'yes or no';
+
+/** The facts that go with each code. Adding a code here makes every language file ask for its sentence. */
+export interface FactsOf {
+  'file/unreadable': { readonly reason: string };
+  'file/empty': Record<never, never>;
+  'file/too-big': { readonly kilobytes: number; readonly most: number };
+  'file/encoding': { readonly found: string };
+  'file/control-character': { readonly character: string };
+  'file/link': { readonly name: string };
+  'file/not-a-file': { readonly name: string };
+  'folder/name': { readonly folder: string; readonly suggestion: string };
+  'folder/clash': { readonly folder: string; readonly other: string };
+  'folder/no-pack': { readonly folder: string };
+  'front-matter/missing': Record<never, never>;
+  'front-matter/unclosed': Record<never, never>;
+  'front-matter/not-yaml': { readonly found: string };
+  'yaml/syntax': { readonly problem: string };
+  'yaml/duplicate': { readonly field: string };
+  'yaml/alias': { readonly name: string };
+  'yaml/tag': { readonly tag: string };
+  'yaml/too-deep': { readonly most: number };
+  'pack/unknown-field': { readonly field: string; readonly within: string };
+  'pack/misspelt-field': { readonly field: string; readonly within: string; readonly suggestion: string };
+  'pack/missing-field': { readonly field: string; readonly within: string };
+  'pack/empty-field': { readonly field: string };
+  'pack/wrong-type': { readonly field: string; readonly expected: Expected; readonly found: string };
+  'pack/not-a-choice': { readonly field: string; readonly found: string; readonly choices: readonly string[]; readonly suggestion?: string };
+  'pack/out-of-range': { readonly field: string; readonly found: string; readonly least?: number; readonly most?: number };
+  'pack/too-long': { readonly field: string; readonly length: number; readonly most: number };
+  'pack/bad-format': { readonly field: string; readonly found: string; readonly example: string };
+  'pack/language-of-file': { readonly file: string; readonly language: string };
+  'pack/unknown-language': { readonly language: string };
+  'pack/two-of-a-language': { readonly language: string; readonly other: string };
+  'more/of-the-same': { readonly code: string; readonly more: number };
+  'body/too-deep': { readonly most: number };
+  'body/comment': Record<never, never>;
+  'body/comment-unclosed': Record<never, never>;
+  'body/link-refused': { readonly link: string };
+  'body/picture-not-listed': { readonly picture: string };
+  'alt-text/missing': { readonly picture: string };
+  'alt-text/decorative-with-alt': { readonly picture: string };
+  'picture/missing-file': { readonly picture: string; readonly suggestion?: string };
+  'picture/not-named': { readonly picture: string };
+  'picture/bad-name': { readonly picture: string };
+  'picture/format': { readonly picture: string };
+  'picture/too-large': { readonly picture: string; readonly width: number; readonly height: number; readonly most: number };
+  'picture/unreadable': { readonly picture: string };
+  'picture/unknown-stop': { readonly picture: string; readonly stop: string };
+  'stop/duplicate-id': { readonly id: string; readonly firstLine: number };
+  'stop/unknown-reference': { readonly field: string; readonly id: string; readonly suggestion?: string };
+  'stop/after-itself': { readonly id: string };
+  'stop/opening-past-the-end': { readonly id: string; readonly opening: number; readonly openings: number };
+  'reading/unknown': { readonly reading: number };
+  'frames/missing': { readonly stop: string };
+  'models/missing': { readonly stop: string; readonly found: number };
+  'home/too-many-prompts': { readonly found: number; readonly most: number };
+  'text/too-hard': { readonly grade: number; readonly most: number };
+  'plan/over-minutes': { readonly planned: number; readonly minutes: number };
+}
+
+export type Code = keyof FactsOf;
+
+/** One finding of one code, or, without a type argument, of any. */
+export type Finding<C extends Code = Code> = {
+  readonly [K in C]: { readonly code: K; readonly level: Level; readonly place: Place; readonly facts: FactsOf[K] };
+}[C];
+
+/** What a stage returns: a value if there is one, and what there is to tell. A stage does not throw for what an author wrote. */
+export interface Outcome<T> {
+  readonly value: T | undefined;
+  readonly findings: readonly Finding[];
+}
+
+/** Makes a finding; the compiler holds the facts to the code. */
+export function finding<C extends Code>(code: C, level: Level, place: Place, facts: FactsOf[C]): Finding {
+  return { code, level, place, facts } as Finding;
+}
+
+/** True when one of the findings keeps its pack off the site. */
+export function stops(findings: Iterable<Finding>): boolean {
+  for (const each of findings) if (each.level === 'stop') return true;
+  return false;
+}
+
+/** How many findings of one code are told for one file. The rest are counted. */
+export const mostOfOneCause = 10;
+
+/** Findings in the order of the file, at most `mostOfOneCause` of a code in a file, the rest as one `more/of-the-same`. */
+export function inOrder(findings: readonly Finding[]): readonly Finding[] {
+  const sorted = [...findings].sort(
+    (a, b) =>
+      compareText(a.place.file, b.place.file) ||
+      a.place.line - b.place.line ||
+      a.place.column - b.place.column ||
+      compareText(a.code, b.code),
+  );
+  const told = new Map<string, number>();
+  const kept: Finding[] = [];
+  const first = new Map<string, Finding>();
+  for (const each of sorted) {
+    const cause = `${each.place.file}\n${each.code}`;
+    const count = (told.get(cause) ?? 0) + 1;
+    told.set(cause, count);
+    if (count <= mostOfOneCause) kept.push(each);
+    else if (count === mostOfOneCause + 1) first.set(cause, each);
+  }
+  for (const [cause, each] of first) {
+    const more = (told.get(cause) ?? 0) - mostOfOneCause;
+    kept.push(finding('more/of-the-same', each.level, each.place, { code: each.code, more }));
+  }
+  return kept;
+}
+
+function compareText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

@@ -1,0 +1,183 @@
+import matter from 'gray-matter';
+import { isAlias, isCollection, isMap, isPair, isScalar, isSeq, LineCounter, parseDocument, visit, type Document } from 'yaml';
+import { finding, type Finding, type Outcome, type Place } from '../finding.ts';
+import type { Places } from './pack.ts';
+
+/**
+ * The only door to gray-matter and yaml.
+ *
+ * gray-matter runs `---js` front matter as code by default, so it only ever sees a text whose
+ * opening line is a bare `---`, and every engine but ours refuses. YAML is read with the failsafe
+ * schema: every scalar stays the text that the author typed (`012`, `no`, `2026-09-01`), and the
+ * pack's schema decides what is a number.
+ */
+
+/** Text as typed, lists and groups: what YAML holds once aliases and tags are refused. */
+export type Raw = string | readonly Raw[] | { readonly [field: string]: Raw };
+
+export interface FrontMatterText {
+  readonly raw: Readonly<Record<string, Raw>>;
+  readonly places: Places;
+  readonly body: string;
+  /** Line of the file, from 1, on which the body begins. */
+  readonly bodyLine: number;
+}
+
+/** Levels of lists and groups inside one another. A pack needs six. */
+const deepest = 20;
+/** Errors of the YAML parser that are passed on for one file; it can find thousands behind one slip. */
+const mostErrors = 10;
+
+/** Front matter and body of one file. Nothing in it is ever run. */
+export function readFrontMatter(text: string, file: string): Outcome<FrontMatterText> {
+  const at = (line: number, column: number): Place => ({ file, line, column });
+  const refuse = (...findings: Finding[]): Outcome<FrontMatterText> => ({ value: undefined, findings });
+  if (text.trim() === '') return refuse(finding('file/empty', 'stop', at(1, 1), {}));
+
+  const firstLine = /^[^\n]*/.exec(text)?.[0] ?? '';
+  if (!firstLine.startsWith('---')) return refuse(finding('front-matter/missing', 'stop', at(1, 1), {}));
+  const language = firstLine.slice(3).trim();
+  if (language !== '') return refuse(finding('front-matter/not-yaml', 'stop', at(1, 4), { found: language.slice(0, 40) }));
+  const lines = text.split('\n');
+  // gray-matter closes at the first "\n---" whatever follows it; only a line of its own is a closing line.
+  const closing = lines.findIndex((line, index) => index > 0 && line.startsWith('---'));
+  if (closing === -1) return refuse(finding('front-matter/unclosed', 'stop', at(1, 1), {}));
+  if (lines[closing]?.trimEnd() !== '---') return refuse(finding('front-matter/not-yaml', 'stop', at(closing + 1, 1), { found: (lines[closing] ?? '').slice(0, 40) }));
+  const deep = tooDeep(lines.slice(1, closing));
+  if (deep) return refuse(finding('yaml/too-deep', 'stop', at(deep + 1, 1), { most: deepest }));
+
+  const findings: Finding[] = [];
+  const places: Record<string, readonly [number, number]> = Object.create(null) as Record<string, readonly [number, number]>;
+  const parsed = matter(text, {
+    language: 'yaml',
+    engines: {
+      ...refusedEngines,
+      yaml: { parse: (yaml: string) => readYaml(yaml, at, findings, places), stringify: refuseToRun },
+    },
+  });
+  if (findings.some((each) => each.level === 'stop')) return refuse(...findings);
+  const raw = parsed.data as Record<string, Raw>;
+  return { value: { raw, places, body: lines.slice(closing + 1).join('\n'), bodyLine: closing + 2 }, findings };
+}
+
+function refuseToRun(): never {
+  throw new Error('only plain YAML is read');
+}
+const refusing = { parse: refuseToRun, stringify: refuseToRun };
+const refusedEngines = { js: refusing, javascript: refusing, json: refusing, coffee: refusing, toml: refusing };
+
+function readYaml(
+  yaml: string,
+  at: (line: number, column: number) => Place,
+  findings: Finding[],
+  places: Record<string, readonly [number, number]>,
+): object {
+  const lineCounter = new LineCounter();
+  // gray-matter hands over the text behind the opening `---`, with its line break: so lines are the file's own.
+  const document = parseDocument(yaml, {
+    lineCounter,
+    prettyErrors: false,
+    uniqueKeys: true,
+    schema: 'failsafe',
+    merge: false,
+    strict: true,
+    stringKeys: true,
+    logLevel: 'silent',
+  });
+  const where = (offset: number): Place => {
+    const { line, col } = lineCounter.linePos(offset);
+    return at(Math.max(line, 1), Math.max(col, 1));
+  };
+  for (const problem of [...document.errors, ...document.warnings].slice(0, mostErrors)) {
+    const place = where(problem.pos[0]);
+    if (problem.code === 'DUPLICATE_KEY') findings.push(finding('yaml/duplicate', 'stop', place, { field: wordAt(yaml, problem.pos[0]) }));
+    else if (problem.code === 'TAG_RESOLVE_FAILED') findings.push(finding('yaml/tag', 'stop', place, { tag: wordAt(yaml, problem.pos[0]) }));
+    else findings.push(finding('yaml/syntax', 'stop', place, { problem: problem.code }));
+  }
+  visit(document, {
+    Alias(_, node) {
+      findings.push(finding('yaml/alias', 'stop', where(node.range?.[0] ?? 0), { name: node.source.slice(0, 40) }));
+    },
+    Node(_, node) {
+      if (!isAlias(node) && 'tag' in node && typeof node.tag === 'string' && node.tag.startsWith('!') && !findings.some((each) => each.code === 'yaml/tag')) {
+        findings.push(finding('yaml/tag', 'stop', where(node.range?.[0] ?? 0), { tag: node.tag.slice(0, 40) }));
+      }
+    },
+  });
+  if (findings.some((each) => each.level === 'stop')) return {};
+  notePlaces(document, (offset) => lineCounter.linePos(offset), places);
+  const data: unknown = plain(document.contents);
+  if (data === '' || data === null) return {};
+  if (typeof data !== 'object' || Array.isArray(data)) {
+    findings.push(finding('front-matter/missing', 'stop', at(1, 1), {}));
+    return {};
+  }
+  return data;
+}
+
+/** The YAML tree as plain values; null-prototype groups, so that a field called `__proto__` is only a name. */
+function plain(node: unknown): unknown {
+  if (isScalar(node)) return typeof node.value === 'string' ? node.value : '';
+  if (isSeq(node)) return node.items.map(plain);
+  if (isMap(node)) {
+    const group = Object.create(null) as Record<string, unknown>;
+    for (const pair of node.items) group[isScalar(pair.key) ? String(pair.key.value) : ''] = plain(pair.value);
+    return group;
+  }
+  return '';
+}
+
+function notePlaces(
+  document: Document.Parsed,
+  linePos: (offset: number) => { line: number; col: number },
+  places: Record<string, readonly [number, number]>,
+): void {
+  const note = (path: string, offset: number | undefined): void => {
+    if (offset === undefined) return;
+    const { line, col } = linePos(offset);
+    places[path] = [line, col];
+  };
+  const walk = (node: unknown, path: string): void => {
+    if (!isCollection(node)) return;
+    node.items.forEach((item, index) => {
+      if (isPair(item)) {
+        const key = isScalar(item.key) ? String(item.key.value) : '';
+        const below = path === '' ? key : `${path}.${key}`;
+        const keyRange = isScalar(item.key) ? item.key.range?.[0] : undefined;
+        const valueRange = isScalar(item.value) && item.value.value !== '' ? item.value.range?.[0] : keyRange;
+        note(below, valueRange);
+        note(`${below}.*`, keyRange);
+        walk(item.value, below);
+      } else {
+        const below = path === '' ? String(index) : `${path}.${String(index)}`;
+        note(below, (item as { range?: [number, number, number] | null }).range?.[0]);
+        walk(item, below);
+      }
+    });
+  };
+  places[''] = [2, 1];
+  walk(document.contents, '');
+}
+
+/** The word at an offset, for a message: a field's name or a tag. */
+function wordAt(yaml: string, offset: number): string {
+  return /^[^\s:]{1,40}/.exec(yaml.slice(offset, offset + 40))?.[0] ?? '';
+}
+
+/**
+ * The line (from 1, counted after the opening line) on which the front matter is nested past `deepest`, or 0.
+ * Told before parsing, because a parser that recurses can run out of stack on a file made to do so.
+ */
+function tooDeep(lines: readonly string[]): number {
+  let flow = 0;
+  for (const [index, line] of lines.entries()) {
+    const indent = /^(?:[ -]*)/.exec(line)?.[0] ?? '';
+    if (indent.length > deepest * 8 || (indent.match(/-/g)?.length ?? 0) > deepest) return index + 1;
+    for (const character of line) {
+      if (character === '[' || character === '{') flow++;
+      else if (character === ']' || character === '}') flow = Math.max(0, flow - 1);
+      if (flow > deepest) return index + 1;
+    }
+  }
+  return 0;
+}

@@ -1,0 +1,48 @@
+import * as v from 'valibot';
+import { finding, type Finding, type Outcome } from '../finding.ts';
+import { fitToSchema } from './as-schema.ts';
+import { readFrontMatter } from './front-matter.ts';
+import { placeOf, type Fields } from './pack.ts';
+import { camelKeys } from './read-pack.ts';
+
+/** What `content/library.yaml` says about the whole library. */
+const librarySchema = v.object({
+  name: v.pipe(v.string(), v.nonEmpty(), v.maxLength(80)),
+  /** The name by language, where it differs; the plain `name` otherwise. */
+  names: v.optional(v.record(v.string(), v.string())),
+  welcome: v.optional(v.record(v.string(), v.pipe(v.string(), v.maxLength(300)))),
+  language: v.pipe(v.string(), v.regex(/^[a-z]{2,3}$/)),
+  languages: v.pipe(v.array(v.pipe(v.string(), v.regex(/^[a-z]{2,3}$/))), v.maxLength(40)),
+  contact: v.pipe(v.string(), v.maxLength(200)),
+  rights: v.pipe(v.string(), v.maxLength(300)),
+  address: v.optional(v.pipe(v.string(), v.url(), v.startsWith('http'))),
+  pace: v.optional(v.pipe(v.number(), v.minValue(60), v.maxValue(200))),
+});
+
+export type Library = Fields<v.InferOutput<typeof librarySchema>>;
+
+/** The library's settings; a library without the file, or with a faulty one, gets the defaults and the findings. */
+export function readLibrary(text: string | undefined, file: string): Outcome<Library> {
+  if (text === undefined) return { value: defaultLibrary, findings: [] };
+  const findings: Finding[] = [];
+  const front = readFrontMatter(`---\n${text.replace(/^\ufeff/, '').replace(/\r\n?/g, '\n').trimEnd()}\n---\n`, file);
+  // The file has no line of dashes of its own, so each place stands one line lower than in the file.
+  const raise = (found: Finding): Finding => ({ ...found, place: { ...found.place, line: Math.max(1, found.place.line - 1) } });
+  if (!front.value) return { value: undefined, findings: front.findings.map(raise) };
+  const { raw, places } = front.value;
+  const fitted = fitToSchema(raw, librarySchema, (...steps) => placeOf({ file, places }, ...steps), places, findings);
+  if (fitted.value === undefined) return { value: undefined, findings: [...front.findings, ...findings].map(raise) };
+  const library = camelKeys(fitted.value as v.InferOutput<typeof librarySchema>);
+  if (!library.languages.includes(library.language)) {
+    findings.push(finding('pack/not-a-choice', 'stop', placeOf({ file, places }, 'language'), { field: 'language', found: library.language, choices: library.languages }));
+  }
+  return { value: library, findings: [...front.findings, ...findings].map(raise) };
+}
+
+export const defaultLibrary: Library = {
+  name: 'A library of read-alouds',
+  language: 'en',
+  languages: ['en'],
+  contact: 'Ask the person who gave you this address.',
+  rights: 'Each companion names its own licence.',
+};

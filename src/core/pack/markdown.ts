@@ -1,0 +1,179 @@
+import MarkdownIt, { type Token } from 'markdown-it';
+import { finding, type Finding } from '../finding.ts';
+import type { Block, Body } from './pack.ts';
+
+/**
+ * The only door to markdown-it. HTML stays text, comments are taken out, links keep to an allow-list of
+ * schemes, pictures must be the pack's own, and headings move down so that a page keeps its one h1.
+ */
+
+/** Schemes a link may have; a link without one stays within the site. */
+const linkSchemes = new Set(['http', 'https', 'mailto', 'tel']);
+/** Lists and quotes inside one another. */
+const deepest = 20;
+
+/** True for a link that may stand in a published page. */
+export function isAllowedLink(link: string): boolean {
+  // eslint-disable-next-line no-control-regex -- control characters are what is looked for
+  if (/[\u0000-\u0020\u007f-\u00a0\u2028\u2029\u200b-\u200f\u202a-\u202e\ufeff\\]/u.test(link) || /%0[0-9a-f]|%1[0-9a-f]|%7f/i.test(link)) return false;
+  if (link.startsWith('//')) return false;
+  const scheme = /^([^/?#]*?):/.exec(link)?.[1];
+  return scheme === undefined || linkSchemes.has(scheme.toLowerCase());
+}
+
+/** The prose of a body with its lines, and what there is to tell about links, pictures and comments. */
+export function readBody(markdown: string, firstLine: number, file: string, pictures: readonly string[]): { body: Body; findings: readonly Finding[] } {
+  const findings: Finding[] = [];
+  const at = (line: number) => ({ file, line: firstLine + line, column: 1 });
+  const stripped = withoutComments(markdown);
+  for (const line of stripped.comments) findings.push(finding('body/comment', 'note', at(line), {}));
+  if (stripped.unclosed !== undefined) findings.push(finding('body/comment-unclosed', 'stop', at(stripped.unclosed), {}));
+  const tokens = parser.parse(stripped.text, {});
+  if (tokens.some((token) => token.level > deepest * 2)) findings.push(finding('body/too-deep', 'stop', at(0), { most: deepest }));
+  let line = 0;
+  for (const token of tokens) {
+    if (token.map) line = token.map[0];
+    for (const child of token.children ?? []) {
+      if (child.type === 'image') {
+        const picture = pictureNameOf(child);
+        if (!pictures.includes(picture)) findings.push(finding('body/picture-not-listed', 'stop', at(line), { picture: picture.slice(0, 80) }));
+      }
+      if (child.type === 'link_open' && !isAllowedLink(attribute(child, 'href'))) {
+        findings.push(finding('body/link-refused', 'warn', at(line), { link: attribute(child, 'href').slice(0, 80) }));
+      }
+    }
+  }
+  for (const [link, lineOfLink] of refusedLinks(stripped.text)) findings.push(finding('body/link-refused', 'warn', at(lineOfLink), { link: link.slice(0, 80) }));
+  return { body: { markdown: stripped.text, firstLine, blocks: blocksOf(tokens, firstLine) }, findings };
+}
+
+/** How a page shows one picture of the pack; the markup comes from the build, which knows the files made of it. */
+export type ShowPicture = (fileName: string, alt: string) => string;
+
+/** The body as HTML. Headings start at `topHeading`; ids carry a prefix so that none can stand in for a property of the document. */
+export function bodyHtml(body: Pick<Body, 'markdown'>, topHeading: 2 | 3, showPicture: ShowPicture): string {
+  const tokens = parser.parse(body.markdown, {});
+  shiftHeadings(tokens, topHeading);
+  return parser.renderer.render(tokens, parser.options, { showPicture });
+}
+
+const parser = new MarkdownIt({ html: false, linkify: false, typographer: false, maxNesting: deepest * 2 + 4 });
+parser.validateLink = isAllowedLink;
+parser.renderer.rules['image'] = (tokens, index, _options, env) => {
+  const token = tokens[index];
+  if (!token) return '';
+  const showPicture = env?.['showPicture'] as ShowPicture | undefined;
+  return showPicture?.(pictureNameOf(token), token.content) ?? parser.utils.escapeHtml(token.content);
+};
+parser.renderer.rules['link_open'] = (tokens, index, options, _env, renderer) => {
+  const token = tokens[index];
+  if (token && /^https?:/i.test(attribute(token, 'href'))) token.attrSet('rel', 'noreferrer');
+  return renderer.renderToken(tokens, index, options);
+};
+parser.renderer.rules['table_open'] = () => '<div class="wide" tabindex="0" role="region" aria-label="table"><table>';
+parser.renderer.rules['table_close'] = () => '</table></div>';
+
+function attribute(token: Token, name: string): string {
+  return String(token.attrGet(name) ?? '');
+}
+
+function pictureNameOf(token: Token): string {
+  const source = attribute(token, 'src');
+  try {
+    return decodeURIComponent(source).replace(/^(?:\.\/)?pictures\//, '');
+  } catch {
+    return source;
+  }
+}
+
+function shiftHeadings(tokens: readonly Token[], top: number): void {
+  let previous = top - 1;
+  let shown = top;
+  for (const token of tokens) {
+    if (token.type === 'heading_open') {
+      // A heading may go one level deeper than the one before it, never more.
+      shown = Math.min(Number(token.tag.slice(1)) - 1 + (top - 1), previous + 1, 6);
+      shown = Math.max(shown, top);
+      previous = shown;
+    }
+    if (token.type === 'heading_open' || token.type === 'heading_close') token.tag = `h${String(shown)}`;
+  }
+}
+
+function blocksOf(tokens: readonly Token[], firstLine: number): readonly Block[] {
+  const blocks: Block[] = [];
+  const open: string[] = [];
+  for (const token of tokens) {
+    if (token.nesting === 1) open.push(token.type);
+    if (token.nesting === -1) open.pop();
+    if (token.type !== 'inline') continue;
+    const text = (token.children ?? []).map((child) => textOf(child)).join('').trim();
+    if (text !== '') blocks.push({ kind: kindOf(open), text, line: firstLine + (token.map?.[0] ?? 0) });
+  }
+  return blocks;
+}
+
+function kindOf(open: readonly string[]): Block['kind'] {
+  if (open.includes('heading_open')) return 'heading';
+  if (open.includes('table_open')) return 'table';
+  if (open.includes('list_item_open')) return 'list item';
+  return open.includes('blockquote_open') ? 'quote' : 'paragraph';
+}
+
+function textOf(token: Token): string {
+  if (token.type === 'softbreak' || token.type === 'hardbreak') return '\n';
+  // Alt text is not part of the running prose.
+  return token.type === 'text' || token.type === 'code_inline' || token.type === 'text_special' ? token.content : '';
+}
+
+/** Links as written whose address markdown-it already refused: it leaves them as text, and nobody would know. */
+function* refusedLinks(markdown: string): Iterable<readonly [string, number]> {
+  let line = 0;
+  for (const each of markdown.split('\n')) {
+    for (const match of each.slice(0, 4000).matchAll(/\]\(\s*<?([^\s()<>]{1,200})/g)) {
+      const link = match[1] ?? '';
+      if (!isAllowedLink(link)) yield [link, line];
+    }
+    for (const match of each.slice(0, 4000).matchAll(/<([a-z][a-z0-9+.-]{1,31}:[^\s<>]{1,200})>/gi)) {
+      const link = match[1] ?? '';
+      if (!isAllowedLink(link)) yield [link, line];
+    }
+    line++;
+  }
+}
+
+/** The Markdown without HTML comments, each line kept so that lines still count right. Code keeps what looks like a comment. */
+function withoutComments(markdown: string): { text: string; comments: readonly number[]; unclosed: number | undefined } {
+  const comments: number[] = [];
+  const kept: string[] = [];
+  let inComment = false;
+  let fence = '';
+  let opened = 0;
+  for (const [index, line] of markdown.split('\n').entries()) {
+    const mark = /^ {0,3}(`{3,}|~{3,})/.exec(line)?.[1] ?? '';
+    if (!inComment && fence === '' && mark !== '') fence = mark;
+    else if (fence !== '' && mark.startsWith(fence)) fence = '';
+    if (fence !== '' || (mark !== '' && !inComment)) {
+      kept.push(line);
+      continue;
+    }
+    let rest = line;
+    let text = '';
+    while (rest !== '') {
+      const next = rest.indexOf(inComment ? '-->' : '<!--');
+      if (next === -1) {
+        if (!inComment) text += rest;
+        break;
+      }
+      if (!inComment) {
+        text += rest.slice(0, next);
+        comments.push(index);
+        opened = index;
+        rest = rest.slice(next + 4);
+      } else rest = rest.slice(next + 3);
+      inComment = !inComment;
+    }
+    kept.push(text);
+  }
+  return { text: kept.join('\n'), comments, unclosed: inComment ? opened : undefined };
+}

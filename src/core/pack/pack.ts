@@ -1,0 +1,95 @@
+import type { FrontMatter } from './schema.ts';
+import type { Place } from '../finding.ts';
+
+/** `listen for` becomes `listenFor`. */
+type Camel<S> = S extends `${infer A} ${infer B}` ? `${A}${Capitalize<Camel<B>>}` : S;
+/** The front matter with camel-case names, read-only all the way down. */
+export type Fields<T> = T extends readonly (infer Item)[]
+  ? readonly Fields<Item>[]
+  : T extends object
+    ? { readonly [K in keyof T as Camel<K>]: Fields<T[K]> }
+    : T;
+
+export type PackFields = Fields<FrontMatter>;
+export type Stop = PackFields['stops'][number];
+export type Way = Stop['answer'];
+export type Kind = Stop['kind'];
+export type Picture = NonNullable<PackFields['pictures']>[number];
+export type TaughtWord = NonNullable<PackFields['words']>[number];
+export type FeelingWord = NonNullable<PackFields['feelings']>[number];
+export type Question = NonNullable<PackFields['questions']>[number];
+export type Model = NonNullable<Stop['models']>[number];
+
+/** A step on the way to a value in the front matter: a field's own name as the author writes it, or an index from 0. */
+export type Step = string | number;
+
+/** Line and column (from 1) of each value and of each field's name, keyed by its steps joined with a dot: `stops.2.ask`. */
+export type Places = Readonly<Record<string, readonly [line: number, column: number]>>;
+
+/** What the pictures folder of a pack holds, told by the reader from the disk. Sizes in pixels, after turning the picture upright. */
+export interface PictureFile {
+  readonly name: string;
+  /** `bad` when it cannot be decoded or is no picture that we take. */
+  readonly format: 'png' | 'jpeg' | 'webp' | 'bad' | 'other';
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The text of one pack file and what lies beside it, before anything is understood. */
+export interface Source {
+  /** Folder name, already known to be a safe address. */
+  readonly slug: string;
+  /** Path relative to the content folder, with forward slashes; it stands in every finding. */
+  readonly file: string;
+  readonly text: string;
+  /** Language in the file's name (`pack.es.md`), or undefined for `pack.md`. */
+  readonly languageOfFile: string | undefined;
+  readonly pictureFiles: readonly PictureFile[];
+  /** Private text used only for counting; never published. */
+  readonly passage: string | undefined;
+}
+
+/** A run of prose in the body, told apart by what it is. Lines are the file's own, from 1. */
+export interface Block {
+  readonly kind: 'paragraph' | 'heading' | 'list item' | 'quote' | 'table';
+  readonly text: string;
+  readonly line: number;
+}
+
+/** The Markdown below the front matter. `firstLine` is the line of the file on which it begins. */
+export interface Body {
+  readonly markdown: string;
+  readonly firstLine: number;
+  readonly blocks: readonly Block[];
+}
+
+/** One language's companion to one book, read and typed. Each later stage adds to it and changes nothing. */
+export interface Pack extends PackFields {
+  readonly slug: string;
+  readonly file: string;
+  readonly body: Body;
+  readonly places: Places;
+  /** True when fields had to be left out to read the rest; such a pack is never published. */
+  readonly partial: boolean;
+  readonly pictureFiles: readonly PictureFile[];
+  readonly passage: string | undefined;
+}
+
+/** The place of a value in a pack's file: of the value itself, or of the nearest thing that holds it. */
+export function placeOf(pack: Pick<Pack, 'file' | 'places'>, ...steps: readonly Step[]): Place {
+  for (let length = steps.length; length >= 0; length--) {
+    const at = pack.places[steps.slice(0, length).join('.')];
+    if (at) return { file: pack.file, line: at[0], column: at[1] };
+  }
+  return { file: pack.file, line: 1, column: 1 };
+}
+
+/** The readings a stop belongs to: those it names, or every reading of the pack. */
+export function readingsOf(pack: PackFields, stop: Stop): readonly number[] {
+  return stop.readings ?? pack.readings.map((each) => each.reading);
+}
+
+/** The stops of one reading, in the order of the book as the pack lists them. */
+export function stopsOf(pack: PackFields, reading: number): readonly Stop[] {
+  return pack.stops.filter((stop) => readingsOf(pack, stop).includes(reading));
+}

@@ -1,0 +1,62 @@
+import { finding, type Finding, type Outcome } from '../finding.ts';
+import { fitToSchema } from './as-schema.ts';
+import { readFrontMatter } from './front-matter.ts';
+import { readBody } from './markdown.ts';
+import { placeOf, type Fields, type Pack, type PackFields, type Source } from './pack.ts';
+import { packSchema, type FrontMatter } from './schema.ts';
+
+/** First stage: the text of one pack file, understood. A mistake in it is a finding; nothing is thrown for what an author wrote. */
+export function readPack(source: Source): Outcome<Pack> {
+  const text = source.text.replace(/^\ufeff/, '').replace(/\r\n?/g, '\n');
+  const strange = strangeCharacters(text, source.file);
+  const front = readFrontMatter(text, source.file);
+  const findings: Finding[] = [...strange, ...front.findings];
+  if (!front.value) return { value: undefined, findings };
+  const { raw, places, body, bodyLine } = front.value;
+  const where = (...steps: readonly (string | number)[]) => placeOf({ file: source.file, places }, ...steps);
+  const fitted = fitToSchema(raw, packSchema, where, places, findings);
+  const read = readBody(body, bodyLine, source.file, pictureNames(fitted.value));
+  findings.push(...read.findings);
+  if (fitted.value === undefined) return { value: undefined, findings };
+  const fields = camelKeys(fitted.value as FrontMatter) as PackFields;
+  const pack: Pack = {
+    ...fields,
+    slug: source.slug,
+    file: source.file,
+    body: read.body,
+    places: fitted.places,
+    partial: fitted.partial,
+    pictureFiles: source.pictureFiles,
+    passage: source.passage,
+  };
+  if (source.languageOfFile !== undefined && source.languageOfFile !== pack.language) {
+    findings.push(finding('pack/language-of-file', 'stop', placeOf(pack, 'language'), { file: source.languageOfFile, language: pack.language }));
+  }
+  return { value: pack, findings };
+}
+
+function pictureNames(value: unknown): readonly string[] {
+  return ((value as FrontMatter | undefined)?.pictures ?? []).map((picture) => picture.file);
+}
+
+/** Characters that no field and no body may hold: they can break feeds and terminals, or turn text around to deceive. */
+function strangeCharacters(text: string, file: string): readonly Finding[] {
+  const findings: Finding[] = [];
+  for (const [index, line] of text.split('\n').entries()) {
+    // eslint-disable-next-line no-control-regex -- control characters are what is looked for
+    for (const match of line.matchAll(/[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069\ufffd\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g)) {
+      const character = `U+${match[0].charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`;
+      findings.push(finding('file/control-character', 'stop', { file, line: index + 1, column: match.index + 1 }, { character }));
+      if (findings.length > 50) return findings;
+    }
+  }
+  return findings;
+}
+
+/** `{ 'listen for': … }` as `{ listenFor: … }`, all the way down. */
+export function camelKeys<T>(value: T): Fields<T> {
+  if (Array.isArray(value)) return value.map((item: unknown) => camelKeys(item)) as Fields<T>;
+  if (typeof value !== 'object' || value === null) return value as Fields<T>;
+  const entries = Object.entries(value).map(([key, item]) => [key.replace(/ ([a-z])/g, (_, letter: string) => letter.toUpperCase()), camelKeys(item as unknown)]);
+  return Object.fromEntries(entries) as Fields<T>;
+}

@@ -1,0 +1,97 @@
+import type { Finding } from '../core/finding.ts';
+import type { Library } from '../core/pack/library.ts';
+import type { PlannedPack } from '../core/plan/plan.ts';
+
+/**
+ * What a layout is given: plain values, worked out before, so that a layout only shows them.
+ * Every address is relative to the root of the site, without a leading slash: `packs/hen/`.
+ */
+
+/** One file made of a picture. Width and height in pixels. */
+export interface PictureSize {
+  readonly url: string;
+  readonly width: number;
+}
+
+/** A picture of a pack as published: upright, without metadata, in the widths used. */
+export interface BuiltPicture {
+  readonly file: string;
+  readonly alt: string;
+  readonly decorative: boolean;
+  readonly credit: string | undefined;
+  readonly stop: string | undefined;
+  readonly width: number;
+  readonly height: number;
+  readonly webp: readonly PictureSize[];
+  readonly jpeg: readonly PictureSize[];
+}
+
+/** A pack ready to be shown: planned, with its pictures, its body as HTML and its other languages. */
+export interface ShownPack {
+  readonly pack: PlannedPack;
+  readonly pictures: readonly BuiltPicture[];
+  /** HTML made from the pack's Markdown by `core/pack/markdown.ts`; safe to set as it is. Headings begin at h3. */
+  readonly bodyHtml: string;
+  /** Addresses of its pages. */
+  readonly urls: PackUrls;
+  /** The same book's packs, this one included, by language: their language and addresses. */
+  readonly versions: readonly { readonly language: string; readonly urls: PackUrls }[];
+}
+
+export interface PackUrls {
+  readonly family: string;
+  readonly booklet: string;
+  readonly lesson: string;
+}
+
+/** What every page is told about itself and the site around it. */
+export interface PageContext {
+  readonly library: Library;
+  /** Language of the interface and of the page (`<html lang>`). */
+  readonly language: string;
+  readonly url: string;
+  /** This page in other languages, itself included; empty when there is only one. */
+  readonly alternates: readonly { readonly language: string; readonly url: string }[];
+  /** Files of the site whose names hold a hash of their content. */
+  readonly assets: Assets;
+  /** Years and such are never read from the clock while rendering: the same input gives the same bytes. */
+  readonly builtFrom: string;
+}
+
+export interface Assets {
+  readonly css: string;
+  readonly printCss: string;
+  /** Scripts by the name of their source: `booklet`, `lesson`. Missing ones are not built yet. */
+  readonly scripts: Readonly<Record<string, string>>;
+}
+
+export interface LibraryView {
+  readonly kind: 'library';
+  /** Packs in the page's language, then those that exist only in others. */
+  readonly packs: readonly ShownPack[];
+  readonly elsewhere: readonly ShownPack[];
+}
+export interface PackView {
+  readonly kind: 'family' | 'booklet' | 'lesson';
+  readonly shown: ShownPack;
+}
+export interface QualityView {
+  readonly kind: 'quality';
+  readonly rows: readonly { readonly shown: ShownPack; readonly findings: readonly Finding[] }[];
+}
+/** A page of the library's own text: about, privacy, accessibility, how to read at home. */
+export interface ProseView {
+  readonly kind: 'prose';
+  readonly name: string;
+  readonly title: string;
+  readonly description: string;
+  readonly html: string;
+}
+/** The page a visitor gets for an address that is not there. */
+export interface MissingView {
+  readonly kind: 'missing';
+}
+
+export type View = LibraryView | PackView | QualityView | ProseView | MissingView;
+export type PageOf<V extends View = View> = PageContext & { readonly view: V };
+export type Page = PageOf;
