@@ -1,5 +1,10 @@
-import type { Finding } from '../finding.ts';
+import type { Finding, Outcome } from '../finding.ts';
 import type { Pack } from '../pack/pack.ts';
+import { altText } from './alt-text.ts';
+import { frames } from './frames.ts';
+import { home } from './home.ts';
+import { pictureFiles } from './picture-files.ts';
+import { stopIds } from './stop-ids.ts';
 
 declare const checked: unique symbol;
 /** A pack that the checks have looked at; only `checkPack` makes one. */
@@ -7,3 +12,18 @@ export type CheckedPack = Pack & { readonly [checked]: true };
 
 /** A check: looks at a pack and says what it found. */
 export type Rule = (pack: Pack) => Iterable<Finding>;
+
+/** Every check, in the order in which they look. A new one is a file, a line here, a sentence per language and a pack in `test/packs/one-mistake/`. */
+export const rules: Readonly<Record<string, Rule>> = {
+  'alt-text': altText,
+  'picture-files': pictureFiles,
+  'stop-ids': stopIds,
+  frames,
+  home,
+};
+
+/** Second stage: all checks over one pack. The pack goes on whatever they find, so that later stages can tell theirs. */
+export function checkPack(pack: Pack): Outcome<CheckedPack> & { readonly value: CheckedPack } {
+  const findings = Object.values(rules).flatMap((rule) => [...rule(pack)]);
+  return { value: pack as CheckedPack, findings };
+}

@@ -1,0 +1,39 @@
+import { finding, type Finding } from '../finding.ts';
+import { nearest } from '../pack/nearest.ts';
+import { placeOf, type Pack } from '../pack/pack.ts';
+
+/** Longest side of a picture that is taken, in pixels: a large scan fits, a decoder is never asked for gigabytes. */
+export const longestSide = 12_000;
+
+/** Pictures that a pack names exist, can be opened, and are of a kind that is published; others are told as lying about. */
+export function* pictureFiles(pack: Pack): Iterable<Finding> {
+  const files = new Map(pack.pictureFiles.map((file) => [file.name, file]));
+  const named = new Set<string>();
+  for (const [index, picture] of (pack.pictures ?? []).entries()) {
+    named.add(picture.file);
+    yield* onePicture(pack, picture.file, ['pictures', index, 'file'], files);
+  }
+  for (const [index, word] of (pack.words ?? []).entries()) {
+    if (word.picture === undefined) continue;
+    if (!named.has(word.picture)) yield* onePicture(pack, word.picture, ['words', index, 'picture'], files);
+    named.add(word.picture);
+  }
+  // A pack that lost its list of pictures would call all of them unnamed.
+  if (pack.partial) return;
+  for (const { name } of pack.pictureFiles) {
+    if (!named.has(name)) yield finding('picture/not-named', 'note', placeOf(pack, 'pictures'), { picture: name });
+  }
+}
+
+function* onePicture(pack: Pack, name: string, steps: readonly (string | number)[], files: ReadonlyMap<string, Pack['pictureFiles'][number]>): Iterable<Finding> {
+  const at = placeOf(pack, ...steps);
+  const file = files.get(name);
+  if (!file) {
+    const suggestion = nearest(name, [...files.keys()]);
+    yield finding('picture/missing-file', 'stop', at, { picture: name, ...(suggestion === undefined ? {} : { suggestion }) });
+  } else if (file.format === 'other') yield finding('picture/format', 'stop', at, { picture: name });
+  else if (file.format === 'bad') yield finding('picture/unreadable', 'stop', at, { picture: name });
+  else if (Math.max(file.width, file.height) > longestSide || file.width * file.height > 40_000_000) {
+    yield finding('picture/too-large', 'stop', at, { picture: name, width: file.width, height: file.height, most: longestSide });
+  }
+}

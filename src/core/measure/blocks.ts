@@ -1,0 +1,33 @@
+/**
+ * Blocks: the paragraphs and list items of a text. Every block ends a sentence, even without a stop.
+ */
+
+/** Something with a text of its own: a paragraph, a list item. `Block` in `pack/pack.ts` is one. */
+export interface Prose {
+  readonly text: string;
+}
+
+const bullet = /^\s*[-*•]\s+/u;
+const number = /^\s*\d{1,3}[.)]\s+/u;
+const firstNumber = /^\s*1[.)]\s+/u;
+
+/**
+ * The blocks of plain text. A blank line parts them and so does the mark of a list item, which is no word and
+ * is left off; a single new line inside a paragraph or a verse does not.
+ */
+export function blocksOf(text: string): readonly Prose[] {
+  const blocks: string[][] = [];
+  let lines: string[] | undefined;
+  let numbered = false;
+  for (const line of text.split(/\r\n|[\n\r\u2028\u2029]/u)) {
+    if (line.trim() === '') {
+      lines = undefined;
+      continue;
+    }
+    const startsItem = bullet.test(line) || (numbered ? number : firstNumber).test(line);
+    numbered = startsItem ? number.test(line) : numbered && lines !== undefined;
+    if (!lines || startsItem) blocks.push((lines = []));
+    lines.push(startsItem ? line.replace(number.test(line) ? number : bullet, '') : line);
+  }
+  return blocks.map((each) => ({ text: each.join('\n') }));
+}
