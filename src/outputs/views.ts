@@ -54,8 +54,6 @@ export interface PageContext {
   readonly alternates: readonly { readonly language: string; readonly url: string }[];
   /** Files of the site whose names hold a hash of their content. */
   readonly assets: Assets;
-  /** Years and such are never read from the clock while rendering: the same input gives the same bytes. */
-  readonly builtFrom: string;
 }
 
 export interface Assets {

@@ -58,9 +58,8 @@ export function abbreviationsOf(language: string): Abbreviations {
 }
 
 /** Verbs that report speech, for `"Run!" Bear shouted.` A reporting clause in lower case needs no list. */
-export const reportingVerbs: ReadonlySet<string> = list(`said says say asked asks cried cries called calls shouted
-  shouts whispered whispers answered answers replied replies laughed laughs exclaimed yelled yells sighed sighs
-  muttered murmured screamed squealed squeaked roared growled howled barked grumbled groaned moaned sobbed sang sings
-  thought thinks wondered wonders told tells begged pleaded added explained demanded insisted announced giggled
-  chuckled gasped snapped hissed croaked chirped bellowed boomed repeated agreed warned ordered declared admitted
-  continued began breathed grinned smiled sniffed snorted wailed whimpered hooted quacked mewed purred`);
+export const reportingVerbs: ReadonlySet<string> = list(`said says say asked asks cried cries shouted shouts whispered
+  whispers answered answers replied replies laughed laughs exclaimed yelled yells sighed sighs muttered murmured screamed
+  squealed squeaked roared growled howled barked grumbled groaned moaned sobbed thought thinks wondered wonders begged
+  pleaded added explained demanded insisted announced giggled chuckled gasped snapped hissed croaked chirped bellowed
+  boomed repeated agreed warned ordered declared sniffed snorted wailed whimpered hooted quacked mewed purred`);

@@ -1,0 +1,47 @@
+import { join } from 'node:path';
+import { finding, type Finding } from '../core/finding.ts';
+import type { Library } from '../core/pack/library.ts';
+import { bodyHtml } from '../core/pack/markdown.ts';
+import { placeOf, type Picture } from '../core/pack/pack.ts';
+import type { PlannedPack } from '../core/plan/plan.ts';
+import { linkFrom, packUrls } from '../outputs/addresses.ts';
+import type { BuiltPicture, ShownPack } from '../outputs/views.ts';
+import { pictureHtml } from '../../layouts/parts/picture.tsx';
+import { makePicture } from './pictures.ts';
+
+export interface Shown {
+  readonly shown: ShownPack;
+  readonly files: readonly { readonly url: string; readonly from: string }[];
+  readonly findings: readonly Finding[];
+}
+
+/** A planned pack made ready to be shown: its pictures made, its body turned into HTML, its other languages found. */
+export async function showPack(pack: PlannedPack, all: readonly PlannedPack[], library: Library, folder: string, cache: string): Promise<Shown> {
+  const findings: Finding[] = [];
+  const files: { url: string; from: string }[] = [];
+  const pictures: BuiltPicture[] = [];
+  for (const [index, picture] of picturesOf(pack).entries()) {
+    const made = await makePicture(join(folder, picture.file), picture.file, `packs/${pack.slug}/pictures/`, cache);
+    if (!made) {
+      findings.push(finding('picture/unreadable', 'stop', placeOf(pack, 'pictures', index), { picture: picture.file }));
+      continue;
+    }
+    files.push(...made.files);
+    const { width, height, webp, jpeg } = made;
+    pictures.push({ file: picture.file, alt: picture.alt ?? '', decorative: picture.decorative === true, credit: picture.credit, stop: picture.stop, width, height, webp, jpeg });
+  }
+  const urls = packUrls(pack.slug, pack.language, library.language);
+  const versions = all.filter((each) => each.slug === pack.slug).map((each) => ({ language: each.language, urls: packUrls(each.slug, each.language, library.language) }));
+  const showPicture = (fileName: string, alt: string): string => {
+    const picture = pictures.find((each) => each.file === fileName);
+    return picture ? pictureHtml({ ...picture, alt: alt === '' ? picture.alt : alt }, (url) => linkFrom(urls.family, url)) : '';
+  };
+  return { shown: { pack, pictures, bodyHtml: bodyHtml(pack.body, 3, showPicture), urls, versions }, files, findings };
+}
+
+/** The pictures listed, and those that a taught word names without their being listed. */
+function picturesOf(pack: PlannedPack): readonly Picture[] {
+  const listed = pack.pictures ?? [];
+  const names = new Set(listed.map((each) => each.file));
+  return [...listed, ...(pack.words ?? []).flatMap((word) => (word.picture !== undefined && !names.has(word.picture) ? [{ file: word.picture, alt: word.word }] : []))];
+}

@@ -1,0 +1,77 @@
+/** What `--help` says, whole and for each command. */
+export function help(command: string): string {
+  return texts[command] ?? overview;
+}
+
+const overview = `bookfellow: companion packs for reading picture books aloud
+
+  bookfellow build    [--content DIR] [--site DIR] [--strict]   build the library site
+  bookfellow check    [--content DIR] [PATH…] [--json]          say what is wrong, and where
+  bookfellow measure  FILE… [--language es] [--json]            count a text: words, sentences, readability
+  bookfellow plan     PACK [--minutes N] [--start 9:05] [--json]  a lesson in minutes
+  bookfellow new      SLUG [--content DIR]                      begin a new pack
+  bookfellow preview  [--content DIR] [--port N]                build, show and rebuild on each change
+
+"bookfellow COMMAND --help" says more about one of them.
+Exit codes: 0 fine, 1 findings that stop a pack, 2 wrong use.`;
+
+const texts: Readonly<Record<string, string>> = {
+  build: `bookfellow build: makes the library site from the content folder
+
+  --content DIR   the folder with library.yaml, packs/ and pages/ (content)
+  --site DIR      where the site goes (site); it changes whole or not at all
+  --strict        one finding that stops keeps the whole library from being published
+
+Without --strict, a pack with a finding that stops is left out and told about; the rest is published.
+
+Examples
+  bookfellow build
+  bookfellow build --content ../our-school --site /var/www/library --strict`,
+  check: `bookfellow check: reads packs and says what is wrong, where, and what to write instead
+
+  --content DIR   the content folder (content)
+  PATH…           only these packs: a pack.md, or a folder of packs/
+  --json          an array of {code, level, file, line, column, message}
+
+Examples
+  bookfellow check
+  bookfellow check content/packs/seven-buttons
+  bookfellow check --json > findings.json`,
+  measure: `bookfellow measure: counts a text and says what may be said about it
+
+  FILE…           Markdown or plain text; a folder stands for the .md and .txt files in it
+  --language es   the language of the text, where its front matter does not say (en)
+  --json          the raw counts and scores, for scripts
+
+A figure is an estimate from the length of words and sentences. It places no child and no book.
+
+Examples
+  bookfellow measure letter-home.md
+  bookfellow measure --language es carta.md --json`,
+  plan: `bookfellow plan: a pack's lesson in minutes
+
+  PACK            the pack's folder name, or its pack.md
+  --content DIR   the content folder (content)
+  --minutes N     the minutes there are (the pack's own)
+  --start H:MM    when the lesson begins (9:00)
+  --reading N     which reading of the week (1)
+  --json          the plan as data
+
+Examples
+  bookfellow plan seven-buttons --start 9:05
+  bookfellow plan seven-buttons --minutes 12`,
+  new: `bookfellow new: begins a pack, with a remark at every field
+
+  SLUG            the folder's name and web address: small letters, digits and dashes
+  --content DIR   the content folder (content)
+
+Example
+  bookfellow new the-paper-boat`,
+  preview: `bookfellow preview: builds the library, shows it in the browser, and rebuilds on each change
+
+  --content DIR   the content folder (content)
+  --site DIR      where the site goes (site)
+  --port N        the port on this machine (4321, or PORT)
+
+Only this machine can see it. Stop it with Ctrl+C.`,
+};

@@ -1,0 +1,16 @@
+import type { OutputInput } from './output.ts';
+
+/** The list of packs for other programs: what each is, for whom, and where its pages are, relative to this file. */
+export function packsJson({ library, shown }: Pick<OutputInput, 'library' | 'shown'>): string {
+  const packs = shown.map(({ pack, urls }) => ({
+    title: pack.title,
+    language: pack.language,
+    summary: pack.summary,
+    book: { title: pack.book.title, author: pack.book.author, rights: pack.book.rights },
+    grades: pack.for.grades,
+    minutes: pack.for.minutes,
+    licence: pack.by.licence,
+    pages: urls,
+  }));
+  return `${JSON.stringify({ library: library.name, schema: 'schema/pack.json', packs }, null, 2)}\n`;
+}

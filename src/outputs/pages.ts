@@ -1,0 +1,86 @@
+import type { Finding } from '../core/finding.ts';
+import type { Library } from '../core/pack/library.ts';
+import { rootOf } from './addresses.ts';
+import type { Assets, Page, PageContext, ShownPack, View } from './views.ts';
+
+/** One of the library's own pages in one language. */
+export interface PageText {
+  readonly name: string;
+  readonly language: string;
+  readonly title: string;
+  readonly description: string;
+  readonly html: string;
+}
+
+export interface Published {
+  readonly library: Library;
+  readonly shown: readonly ShownPack[];
+  readonly findingsOf: ReadonlyMap<string, readonly Finding[]>;
+  readonly prose: readonly PageText[];
+  readonly assets: Assets;
+}
+
+/** Every page of the site. The visible list of what there is: a new kind of page is a line here, a view and a layout. */
+export function pagesOf(published: Published): readonly Page[] {
+  const { library, shown } = published;
+  return [
+    ...library.languages.flatMap((language) => [libraryPage(published, language), qualityPage(published, language)]),
+    ...shown.flatMap((each) => packPages(published, each)),
+    ...prosePages(published),
+    page(published, library.language, '404.html', [], { kind: 'missing' }),
+  ];
+}
+
+function page(published: Published, language: string, url: string, alternates: PageContext['alternates'], view: View): Page {
+  const { library, assets } = published;
+  return { library, language, url, alternates, assets, view };
+}
+
+/** A page that every language of the library has, at the same place below its root. */
+function inEachLanguage(library: Library, path: string): PageContext['alternates'] {
+  return library.languages.length < 2 ? [] : library.languages.map((language) => ({ language, url: rootOf(language, library.language) + path }));
+}
+
+function libraryPage(published: Published, language: string): Page {
+  const { library, shown } = published;
+  const packs = byTitle(shown.filter((each) => each.pack.language === language), language);
+  const here = new Set(packs.map((each) => each.pack.slug));
+  // A book without a pack in this language is offered in the language it has: in the library's own, if there is a choice.
+  const others = shown.filter((each) => !here.has(each.pack.slug));
+  const elsewhere = others.filter((each) => each === (others.find((other) => other.pack.slug === each.pack.slug && other.pack.language === library.language) ?? others.find((other) => other.pack.slug === each.pack.slug)));
+  return page(published, language, rootOf(language, library.language), inEachLanguage(library, ''), { kind: 'library', packs, elsewhere: byTitle(elsewhere, language) });
+}
+
+function qualityPage(published: Published, language: string): Page {
+  const { library, shown, findingsOf } = published;
+  const rows = byTitle(shown, language).map((each) => ({ shown: each, findings: findingsOf.get(each.pack.file) ?? [] }));
+  return page(published, language, `${rootOf(language, library.language)}quality/`, inEachLanguage(library, 'quality/'), { kind: 'quality', rows });
+}
+
+function packPages(published: Published, shown: ShownPack): readonly Page[] {
+  const { language } = shown.pack;
+  return (['family', 'booklet', 'lesson'] as const).map((kind) => {
+    const alternates = shown.versions.length < 2 ? [] : shown.versions.map((version) => ({ language: version.language, url: version.urls[kind] }));
+    return page(published, language, shown.urls[kind], alternates, { kind, shown });
+  });
+}
+
+function prosePages(published: Published): readonly Page[] {
+  const { library, prose } = published;
+  const urlOf = (text: PageText) => `${rootOf(text.language, library.language)}${text.name}/`;
+  return prose
+    .filter((text) => library.languages.includes(text.language))
+    .map((text) => {
+      const versions = prose.filter((each) => each.name === text.name && library.languages.includes(each.language));
+      const alternates = versions.length < 2 ? [] : versions.map((each) => ({ language: each.language, url: urlOf(each) }));
+      const { name, title, description, html } = text;
+      return page(published, text.language, urlOf(text), alternates, { kind: 'prose', name, title, description, html });
+    });
+}
+
+/** In the order of the alphabet of a language, without a leading article: "The Lamp" stands under L. */
+function byTitle(shown: readonly ShownPack[], language: string): readonly ShownPack[] {
+  const collator = new Intl.Collator(language);
+  const key = (each: ShownPack) => each.pack.title.replace(/^(?:the|a|an|el|la|los|las|un|una)\s+/i, '');
+  return [...shown].sort((a, b) => collator.compare(key(a), key(b)) || (a.pack.file < b.pack.file ? -1 : 1));
+}
