@@ -8,14 +8,19 @@ export function readArguments<Name extends string, Flag extends string>(
   flags: readonly Flag[],
 ): { values: Partial<Record<Name, string>>; flags: ReadonlySet<Flag>; rest: readonly string[] } {
   try {
-    const { values, positionals } = parseArgs({
+    const parsed = parseArgs({
       args: [...args],
       allowPositionals: true,
       strict: true,
       options: Object.fromEntries([...names.map((name) => [name, { type: 'string' as const }]), ...flags.map((flag) => [flag, { type: 'boolean' as const }])]),
     });
-    const texts = Object.fromEntries(names.flatMap((name) => (typeof values[name] === 'string' ? [[name, values[name]]] : []))) as Partial<Record<Name, string>>;
-    return { values: texts, flags: new Set(flags.filter((flag) => values[flag] === true)), rest: positionals };
+    const values = parsed.values as Readonly<Record<string, string | boolean | undefined>>;
+    const texts: Partial<Record<Name, string>> = {};
+    for (const name of names) {
+      const value = values[name];
+      if (typeof value === 'string') texts[name] = value;
+    }
+    return { values: texts, flags: new Set(flags.filter((flag) => values[flag] === true)), rest: parsed.positionals };
   } catch (error) {
     const options = [...names.map((name) => `--${name} …`), ...flags.map((flag) => `--${flag}`)].join(', ');
     const unknown = /'(-[^' ]*)/.exec(error instanceof Error ? error.message : '')?.[1];

@@ -48,6 +48,7 @@ export interface FactsOf {
   'pack/language-of-file': { readonly file: string; readonly language: string };
   'pack/unknown-language': { readonly language: string };
   'pack/two-of-a-language': { readonly language: string; readonly other: string };
+  'pack/blank': { readonly field: string };
   'more/of-the-same': { readonly code: string; readonly more: number };
   'body/too-deep': { readonly most: number };
   'body/comment': Record<never, never>;

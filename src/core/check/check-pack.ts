@@ -1,6 +1,7 @@
 import type { Finding, Outcome } from '../finding.ts';
 import type { Pack } from '../pack/pack.ts';
 import { altText } from './alt-text.ts';
+import { blanks } from './blanks.ts';
 import { frames } from './frames.ts';
 import { home } from './home.ts';
 import { pictureFiles } from './picture-files.ts';
@@ -18,6 +19,7 @@ export const rules: Readonly<Record<string, Rule>> = {
   'alt-text': altText,
   'picture-files': pictureFiles,
   'stop-ids': stopIds,
+  blanks,
   frames,
   home,
 };

@@ -52,6 +52,7 @@ export const findingsInEnglish: FindingSentences = {
   'pack/language-of-file': (f) => `The name of this file says "${f.file}", but its language is "${f.language}". Make the two agree.`,
   'pack/unknown-language': (f) => `The library has no pages in "${f.language}". Add it to "languages" in library.yaml, or check the tag.`,
   'pack/two-of-a-language': (f) => `This pack and ${f.other} are both in "${f.language}". Keep one of the two.`,
+  'pack/blank': (f) => (f.field === '' ? 'This part of the text is still a blank.' : `"${f.field}" is still a blank.`) + ' Write your own text in place of « … », or delete it.',
   'more/of-the-same': (f) => `… and ${String(f.more)} more of the same kind (${f.code}).`,
   'body/too-deep': (f) => `Lists or quotes stand inside one another more than ${String(f.most)} deep. Use fewer levels.`,
   'body/comment': () => 'This remark (<!-- … -->) is left out of the pages.',

@@ -48,6 +48,7 @@ export const findingsInSpanish: FindingSentences = {
   'pack/language-of-file': (f) => `El nombre de este archivo dice "${f.file}", pero su idioma es "${f.language}". Haga que coincidan.`,
   'pack/unknown-language': (f) => `La biblioteca no tiene páginas en "${f.language}". Añádalo a "languages" en library.yaml o revise la etiqueta.`,
   'pack/two-of-a-language': (f) => `Este paquete y ${f.other} están los dos en "${f.language}". Deje uno de los dos.`,
+  'pack/blank': (f) => (f.field === '' ? 'Esta parte del texto sigue en blanco.' : `"${f.field}" sigue en blanco.`) + ' Escriba su propio texto en lugar de « … », o bórrelo.',
   'more/of-the-same': (f) => `… y ${String(f.more)} más del mismo tipo (${f.code}).`,
   'body/too-deep': (f) => `Hay listas o citas anidadas en más de ${String(f.most)} niveles. Use menos.`,
   'body/comment': () => 'Este comentario (<!-- … -->) no sale en las páginas.',

@@ -5,14 +5,14 @@
 const abbreviations: ReadonlyMap<string, string> = new Map(
   Object.entries({
     mr: 'mister', mrs: 'missus', ms: 'miz', dr: 'doctor', prof: 'professor', jr: 'junior', sr: 'senior', st: 'saint',
-    rev: 'reverend', 'capt.': 'captain', 'sgt.': 'sergeant', 'lt.': 'lieutenant', 'col.': 'colonel',
+    'rev.': 'reverend', 'capt.': 'captain', 'sgt.': 'sergeant', 'lt.': 'lieutenant', 'col.': 'colonel',
     'gen.': 'general', 'gov.': 'governor', 'hon.': 'honorable', 'fr.': 'father', 'mt.': 'mount', 'ft.': 'fort',
     'ave.': 'avenue', 'rd.': 'road', 'blvd.': 'boulevard', 'dept.': 'department', 'apt.': 'apartment',
     'co.': 'company', 'inc.': 'incorporated', 'ltd.': 'limited', etc: 'et cetera', vs: 'versus', 'no.': 'number',
     'nos.': 'numbers', 'vol.': 'volume', 'ch.': 'chapter', 'p.': 'page', 'pp.': 'pages', 'fig.': 'figure',
     'approx.': 'approximately', 'min.': 'minutes', 'mins.': 'minutes', 'sec.': 'seconds', 'hr.': 'hour',
-    'hrs.': 'hours', 'oz.': 'ounces', oz: 'ounces', lb: 'pound', lbs: 'pounds', 'yd.': 'yards', tsp: 'teaspoon',
-    tbsp: 'tablespoon', cm: 'centimeters', mm: 'millimeters', km: 'kilometers', kg: 'kilograms', mph: 'miles per hour',
+    'hrs.': 'hours', 'oz.': 'ounces', lb: 'pound', lbs: 'pounds', 'yd.': 'yards', tsp: 'teaspoon',
+    tbsp: 'tablespoon', cm: 'centimeters', km: 'kilometers', kg: 'kilograms', 
     'jan.': 'january', 'feb.': 'february', 'mar.': 'march', 'apr.': 'april', 'jun.': 'june', 'jul.': 'july',
     'aug.': 'august', 'sep.': 'september', 'sept.': 'september', 'oct.': 'october', 'nov.': 'november',
     'dec.': 'december', 'mon.': 'monday', 'tue.': 'tuesday', 'tues.': 'tuesday', 'wed.': 'wednesday',
@@ -23,7 +23,7 @@ const abbreviations: ReadonlyMap<string, string> = new Map(
 
 const units: ReadonlyMap<string, string> = new Map(
   Object.entries({
-    m: 'meters', g: 'grams', l: 'liters', ml: 'milliliters', ft: 'feet', in: 'inches', lb: 'pounds', s: '', am: 'a m',
+    m: 'meters', mm: 'millimeters', oz: 'ounces', mph: 'miles per hour', g: 'grams', l: 'liters', ml: 'milliliters', ft: 'feet', in: 'inches', lb: 'pounds', s: '', am: 'a m',
     pm: 'p m', st: '', nd: '', rd: '', th: '', x: 'by', d: 'd',
   }),
 );

@@ -1,0 +1,101 @@
+import { createReadStream } from 'node:fs';
+import { readFile, stat } from 'node:fs/promises';
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import { extname, join, normalize, sep } from 'node:path';
+
+/** A small server for looking at a built site: this machine only, reading only, nothing cached. */
+export interface Serving {
+  readonly address: string;
+  /** Asks every open page to load itself again. */
+  reload(): void;
+  close(): Promise<void>;
+}
+
+const types: Readonly<Record<string, string>> = {
+  '.html': 'text/html; charset=utf-8', '.css': 'text/css; charset=utf-8', '.js': 'text/javascript; charset=utf-8', '.json': 'application/json; charset=utf-8',
+  '.xml': 'application/xml; charset=utf-8', '.txt': 'text/plain; charset=utf-8', '.jpg': 'image/jpeg', '.webp': 'image/webp', '.png': 'image/png', '.svg': 'image/svg+xml',
+  '.woff2': 'font/woff2', '.pdf': 'application/pdf', '.vtt': 'text/vtt; charset=utf-8', '.zip': 'application/zip',
+};
+
+const reloadUrl = '/-/reload';
+/** Added to pages while they are looked at, never to the site on the disk. */
+const reloadScript = `new EventSource('${reloadUrl}').addEventListener('changed', () => location.reload());\n`;
+
+/** Serves a folder on the loopback address. Port 0 means any that is free. */
+export async function serve(folder: string, port: number): Promise<Serving> {
+  const listeners = new Set<ServerResponse>();
+  const server: Server = createServer((request, response) => {
+    answer(folder, request, response, listeners).catch(() => {
+      if (!response.headersSent) response.writeHead(500);
+      response.end();
+    });
+  });
+  await new Promise<void>((done, failed) => {
+    server.once('error', failed);
+    server.listen(port, '127.0.0.1', done);
+  });
+  const bound = server.address();
+  return {
+    address: `http://localhost:${String(typeof bound === 'object' && bound ? bound.port : port)}`,
+    reload: () => {
+      for (const listener of listeners) listener.write('event: changed\ndata: 1\n\n');
+    },
+    close: async () => {
+      for (const listener of listeners) listener.end();
+      server.closeAllConnections();
+      await new Promise((done) => server.close(done));
+    },
+  };
+}
+
+async function answer(folder: string, request: IncomingMessage, response: ServerResponse, listeners: Set<ServerResponse>): Promise<void> {
+  if (request.method !== 'GET' && request.method !== 'HEAD') {
+    response.writeHead(405, { allow: 'GET, HEAD' }).end();
+    return;
+  }
+  const path = decoded((request.url ?? '/').split(/[?#]/, 1)[0] ?? '/');
+  if (path === reloadUrl) {
+    response.writeHead(200, { 'content-type': 'text/event-stream', 'cache-control': 'no-store' });
+    response.write(':\n\n');
+    listeners.add(response);
+    request.on('close', () => listeners.delete(response));
+    return;
+  }
+  if (path === `${reloadUrl}.js`) {
+    response.writeHead(200, { 'content-type': types['.js'], 'cache-control': 'no-store' }).end(reloadScript);
+    return;
+  }
+  await answerFile(folder, path, response);
+}
+
+async function answerFile(folder: string, path: string | undefined, response: ServerResponse): Promise<void> {
+  const file = path === undefined ? undefined : join(folder, normalize(path));
+  const inside = file !== undefined && (file === folder || file.startsWith(folder + sep)) && !file.split(sep).some((part) => part.startsWith('.git'));
+  const status = inside ? await stat(file).catch(() => undefined) : undefined;
+  if (status?.isDirectory() === true && path !== undefined && file !== undefined) {
+    if (!path.endsWith('/')) {
+      response.writeHead(301, { location: `${encodeURI(path)}/` }).end();
+      return;
+    }
+    await answerPage(join(file, 'index.html'), folder, response);
+  } else if (status?.isFile() === true && file !== undefined && extname(file) !== '.html') {
+    response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream', 'content-length': status.size, 'cache-control': 'no-store', 'x-content-type-options': 'nosniff' });
+    createReadStream(file).pipe(response);
+  } else await answerPage(file ?? '', folder, response);
+}
+
+async function answerPage(file: string, folder: string, response: ServerResponse): Promise<void> {
+  const found = await readFile(file, 'utf8').catch(() => undefined);
+  const html = found ?? (await readFile(join(folder, '404.html'), 'utf8').catch(() => 'There is no such page.'));
+  response.writeHead(found === undefined ? 404 : 200, { 'content-type': types['.html'], 'cache-control': 'no-store', 'x-content-type-options': 'nosniff' });
+  response.end(html.replace('</head>', `<script src="${reloadUrl}.js" defer></script></head>`));
+}
+
+function decoded(path: string): string | undefined {
+  try {
+    const text = decodeURIComponent(path);
+    return text.includes('\0') ? undefined : text;
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,23 @@
+import { finding, type Finding } from '../finding.ts';
+import { placeOf, type Pack, type Step } from '../pack/pack.ts';
+
+/** Blanks that a new pack marks with « and » have been filled in. Quotation marks « … » inside a longer text are left alone. */
+export function* blanks(pack: Pack): Iterable<Finding> {
+  for (const steps of Object.keys(pack.places)) {
+    if (steps === '' || steps.endsWith('.*')) continue;
+    const path: readonly Step[] = steps.split('.').map((step) => (/^\d+$/.test(step) ? Number(step) : step));
+    const value = path.reduce<unknown>((at, step) => (at as Record<Step, unknown> | undefined)?.[typeof step === 'string' ? camel(step) : step], pack);
+    if (typeof value === 'string' && isBlank(value)) yield finding('pack/blank', 'stop', placeOf(pack, ...path), { field: String(path.findLast((step) => typeof step === 'string') ?? '') });
+  }
+  for (const block of pack.body.blocks) {
+    if (isBlank(block.text)) yield finding('pack/blank', 'stop', { file: pack.file, line: block.line, column: 1 }, { field: '' });
+  }
+}
+
+function isBlank(text: string): boolean {
+  return /^«[^«»]*»$/.test(text.trim());
+}
+
+function camel(step: string): string {
+  return step.replace(/ ([a-z])/g, (_, letter: string) => letter.toUpperCase());
+}

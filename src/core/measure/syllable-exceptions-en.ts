@@ -1,0 +1,1 @@
+export const exceptions: ReadonlyMap<string, number> = new Map();
