@@ -2,7 +2,7 @@ import { finding, type Finding } from '../finding.ts';
 import type { CheckedPack } from '../check/check-pack.ts';
 import { placeOf, type Step } from '../pack/pack.ts';
 import { countText } from './count-text.ts';
-import { honestEstimate } from './honest-estimate.ts';
+import { honestEstimate, type Estimate } from './honest-estimate.ts';
 import type { GradeEstimate, HardSentence, MeasuredPack, TextMeasure } from './measures.ts';
 import { fleschKincaid, fleschReadingEase } from './readability.ts';
 import { sentencesOf } from './sentences.ts';
@@ -57,11 +57,25 @@ export function measureProse(prose: readonly Prose[], language: string, leftOut:
     wordsPerSentence: counts.sentences === 0 ? 0 : counts.words / counts.sentences,
     longest: longestOf(prose, language),
     longWords: counts.longWords,
-    estimate: honestEstimate(counts, language) satisfies GradeEstimate,
+    estimate: estimateOf(honestEstimate(counts, language, 'family')),
     fleschReadingEase: english ? fleschReadingEase(spoken) : undefined,
     fleschKincaid: english ? fleschKincaid(spoken) : undefined,
     leftOut,
   };
+}
+
+/** The formulas by the names under which they were published. */
+const formulaNames = { 'flesch-kincaid': 'Flesch-Kincaid', 'spache-1974': 'Spache', crawford: 'Crawford', 'szigriszt-pazos': 'Szigriszt-Pazos' } as const;
+
+function estimateOf(estimate: Estimate): GradeEstimate {
+  switch (estimate.kind) {
+    case 'grades':
+      return { kind: 'grades', formula: formulaNames[estimate.formula], low: estimate.band[0], high: estimate.band[1], belowFloor: estimate.belowFloor };
+    case 'ease':
+      return { ...estimate, formula: formulaNames[estimate.formula] };
+    default:
+      return { kind: estimate.kind };
+  }
 }
 
 function longestOf(prose: readonly Prose[], language: string): HardSentence | undefined {

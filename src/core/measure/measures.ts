@@ -1,4 +1,5 @@
 import type { CheckedPack } from '../check/check-pack.ts';
+import type { InfleszBand } from './readability-es.ts';
 
 /** A sentence that costs a reader much, with its line in the pack's file. */
 export interface HardSentence {
@@ -25,11 +26,12 @@ export interface TextMeasure {
   readonly leftOut: { readonly headings: number; readonly listItems: number };
 }
 
-/** What may be said of how hard a text is: nothing for a short one, a band of whole grades for a longer one. */
+/** What may be said of how hard a text is: nothing for a short one, a band of whole grades or of ease for a longer one. */
 export type GradeEstimate =
   | { readonly kind: 'too short' }
   | { readonly kind: 'no formula' }
-  | { readonly kind: 'grades'; readonly formula: string; readonly low: number; readonly high: number; readonly belowFloor: boolean };
+  | { readonly kind: 'grades'; readonly formula: string; readonly low: number; readonly high: number; readonly belowFloor: boolean }
+  | { readonly kind: 'ease'; readonly formula: string; readonly band: InfleszBand; readonly shortSample: boolean };
 
 export interface Measures {
   /** Everything that a family reads: summary, home prompts and note, care notes, body. */
