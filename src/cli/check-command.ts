@@ -1,5 +1,5 @@
 import { relative, resolve } from 'node:path';
-import { readLibraryOf } from '../build/build.ts';
+import { readWholeLibrary } from '../build/read-library.ts';
 import { inOrder, stops, type Finding } from '../core/finding.ts';
 import { readArguments } from './arguments.ts';
 import { folderThatExists } from './folders.ts';
@@ -10,7 +10,7 @@ import { WrongUse } from './wrong-use.ts';
 export async function run(args: readonly string[]): Promise<number> {
   const { values, flags, rest } = readArguments(args, ['content'], ['json']);
   const content = await folderThatExists(values.content ?? 'content');
-  const { findings, told } = await readLibraryOf(content);
+  const { findings, told } = await readWholeLibrary(content);
   const wanted = inOrder(rest.length === 0 ? findings : findings.filter(within(content, rest)));
   const known = [...told.map((each) => each.source.file), ...findings.map((each) => each.place.file)];
   for (const path of rest) {
