@@ -61,7 +61,8 @@ export async function readContent(content: string): Promise<Content> {
 async function readPackFolder(content: string, slug: string, findings: Finding[]): Promise<readonly Source[]> {
   const path = `packs/${slug}`;
   const names = await namesIn(join(content, path), path, findings);
-  const packs = names.filter((name) => packFile.test(name));
+  // The pack without a language in its name is the book's first; its translations follow.
+  const packs = names.filter((name) => packFile.test(name)).sort((a, b) => Number(b === 'pack.md') - Number(a === 'pack.md'));
   if (packs.length === 0) {
     findings.push(finding('folder/no-pack', 'stop', { file: path, line: 1, column: 1 }, { folder: slug }));
     return [];

@@ -1,0 +1,36 @@
+import { describe, expect, test } from 'vitest';
+import { secondsOfLesson, secondsOfStop } from '../../src/core/plan/seconds.ts';
+import values from './check-values.json' with { type: 'json' };
+
+/**
+ * A lesson of 620 words and six stops, worked out by hand from the formula
+ * stop = ask + wait + task + shares × (share + second wait); lesson = words × 60 / pace + turns + opening + closing + stops.
+ * Source: worked example of the project's own reference, computed apart from this program; its durations are common practice, no source.
+ */
+const { pacing } = values;
+const stops = pacing.stops.map((stop) => ({ id: stop.id, answer: 'say' as const, kind: 'reason' as const, wait: pacing.wait1_s, task: stop.task_s, shares: stop.shares }));
+const book = { words: pacing.words, openings: pacing.turns };
+
+describe('the seconds of a lesson of 620 words and six stops', () => {
+  test.each(stops.map((stop, index) => [stop.id, stop, pacing.expected.stop_s[index]] as const))('%s takes the seconds worked out by hand', (_, stop, expected) => {
+    expect(secondsOfStop(stop, 'class').total).toBe(expected);
+  });
+
+  test('reading aloud at 130 words a minute takes 286.15 seconds', () => {
+    expect(secondsOfLesson(book, stops, { setting: 'class', pace: pacing.wpm }).reading).toBeCloseTo(pacing.expected.reading_s, 9);
+  });
+
+  test('with a class the lesson takes 16 minutes and 5 seconds', () => {
+    const lesson = secondsOfLesson(book, stops, { setting: 'class', pace: pacing.wpm });
+    expect(lesson.total).toBeCloseTo(pacing.expected.total_s, 9);
+    expect(lesson.reading + lesson.pageTurns + lesson.opening + lesson.closing).toBeCloseTo(pacing.expected.fixed_s, 9);
+  });
+
+  test('a recording that asks and holds takes 6 minutes and 20 seconds', () => {
+    expect(secondsOfLesson(book, stops, { setting: 'recording', pace: pacing.wpm }).total).toBeCloseTo(pacing.expected.video_s, 9);
+  });
+
+  test('one adult with one child takes 7 minutes and 26 seconds', () => {
+    expect(secondsOfLesson(book, stops, { setting: 'one child', pace: pacing.wpm }).total).toBeCloseTo(pacing.expected.one_child_s, 9);
+  });
+});
