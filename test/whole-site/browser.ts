@@ -1,0 +1,23 @@
+/** The browser that the whole-site tests look through: nothing of it speaks to the outside. */
+import { chromium, type Browser } from 'playwright-core';
+import { findBrowser } from './find-browser.ts';
+
+const quiet = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-dev-shm-usage',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-default-apps',
+  '--disable-extensions',
+  '--disable-sync',
+  '--no-first-run',
+  '--no-default-browser-check',
+  '--disable-features=Translate,OptimizationHints,MediaRouter,AutofillServerCommunication',
+];
+
+/** Starts the browser that `findBrowser` finds, without a window. */
+export async function startBrowser(): Promise<Browser> {
+  const { path, flags } = await findBrowser();
+  return chromium.launch({ executablePath: path, args: [...new Set([...flags, ...quiet])], headless: true });
+}
