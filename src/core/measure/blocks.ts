@@ -24,7 +24,7 @@ export function blocksOf(text: string): readonly Prose[] {
       lines = undefined;
       continue;
     }
-    const startsItem = bullet.test(line) || (numbered ? number : firstNumber).test(line);
+    const startsItem: boolean = bullet.test(line) || (numbered ? number : firstNumber).test(line);
     numbered = startsItem ? number.test(line) : numbered && lines !== undefined;
     if (!lines || startsItem) blocks.push((lines = []));
     lines.push(startsItem ? line.replace(number.test(line) ? number : bullet, '') : line);

@@ -15,18 +15,15 @@ const gap = /[\s\u200b\u2012-\u2015]+|-{2,}/u;
 /** Where two words stand closer than their writer meant: after an ellipsis, and after a full-width stop. */
 const closeEllipsis = /(\.\.|…)(["”’»)]?)(?=\p{L})/gu;
 const fullWidthStop = /[。！？]/gu;
+const letterOrDigit = /[\p{L}\p{N}]/u;
 const invisible = /[\u00ad\u2060\ufeff]/gu;
 /** Anchored and greedy on purpose: it looks at each character once or twice, however odd the text. */
 const parts = /^([^\p{L}\p{N}]*)(.*[\p{L}\p{N}\p{M}])?(.*)$/su;
 
 /** The words of one block, in order. Punctuation that stands alone goes with the word before it. */
 export function tokensOf(block: string): readonly Token[] {
-  const spaced = block
-    .normalize('NFC')
-    .replace(invisible, '')
-    .replace(/[‐‑]/gu, '-')
-    .replace(closeEllipsis, '$1$2 ')
-    .replace(fullWidthStop, '$& ');
+  if (!letterOrDigit.test(block)) return [];
+  const spaced = block.normalize('NFC').replace(invisible, '').replace(/[‐‑]/gu, '-').replace(closeEllipsis, '$1$2 ').replace(fullWidthStop, '$& ');
   const tokens: { before: string; word: string; after: string }[] = [];
   const leading: string[] = [];
   let trailing: string[] = [];
