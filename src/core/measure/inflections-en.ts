@@ -18,8 +18,7 @@ export function stemsOf(word: string): readonly Stem[] {
   const add = (ending: Ending, ...found: readonly (string | undefined)[]): void => {
     for (const stem of found) if (stem !== undefined && stem.length > 1 && vowel.test(stem)) stems.push({ stem, ending });
   };
-  const without = (ending: string): string | undefined =>
-    word.endsWith(ending) ? word.slice(0, -ending.length) : undefined;
+  const without = (ending: string): string | undefined => (word.endsWith(ending) ? word.slice(0, -ending.length) : undefined);
 
   for (const ending of ['ing', 'ed', 'er', 'est'] as const) {
     const base = without(ending);
