@@ -1,0 +1,84 @@
+/**
+ * How much of a readability formula may be shown: whole grades in a band, never decimals, nothing below the formula's
+ * floor, and no grade at all for a short text. A value without words; the languages' files turn it into a sentence.
+ *
+ *   honestEstimate(counts, 'en', 'child')
+ *
+ * The widths follow the spread of the formulas in random draws of sentences: 10 sentences of one book vary by 1.4 grades
+ * (standard deviation), 30 by 0.8; rounded up, as the formulas themselves are off by a grade and a half.
+ */
+import type { TextCounts } from './count-text.ts';
+import { fleschKincaid } from './readability.ts';
+import { crawford, infleszBand, szigrisztPazos, type InfleszBand } from './readability-es.ts';
+import { spache1974 } from './readability-word-lists.ts';
+
+/** Who reads the text: a family at home, a child, or nobody yet: the passage of a book that is read aloud. */
+export type Reader = 'family' | 'child' | 'passage';
+
+/** What a text must have before any grade is told. */
+export const leastWords = 100;
+export const leastSentences = 10;
+/** From so many sentences the band is narrower. */
+const manySentences = 30;
+/** The samples that the INFLESZ scale was validated on had at least so many words. */
+const infleszWords = 500;
+
+type GradeFormula = 'flesch-kincaid' | 'spache-1974' | 'crawford';
+
+/** The grades that a formula may name: its floor, and the top of what it was made for. */
+const range: Readonly<Record<GradeFormula, readonly [floor: number, ceiling: number]>> = {
+  'flesch-kincaid': [1, 12],
+  'spache-1974': [1, 4],
+  crawford: [1, 6],
+};
+
+/** What may be shown. The counts beside it are always shown. */
+export type Estimate =
+  | { readonly kind: 'too short'; readonly leastWords: number; readonly leastSentences: number }
+  /** No formula fits this language and reader, or the words were counted without a list. */
+  | { readonly kind: 'no formula' }
+  /**
+   * "About grades low to high". With `belowFloor` the band reaches below the formula's floor: say "grade high or below";
+   * with `aboveCeiling`, above what the formula was made for: say "grade low or above".
+   */
+  | {
+      readonly kind: 'grades';
+      readonly formula: GradeFormula;
+      readonly band: readonly [low: number, high: number];
+      readonly belowFloor: boolean;
+      readonly aboveCeiling: boolean;
+    }
+  /** A band of ease. `shortSample` when the text is shorter than those the scale was validated on. */
+  | {
+      readonly kind: 'ease';
+      readonly formula: 'szigriszt-pazos';
+      readonly band: InfleszBand;
+      readonly shortSample: boolean;
+    };
+
+/** What may honestly be said about how hard a text is to read in print. */
+export function honestEstimate(counts: TextCounts, language: string, reader: Reader): Estimate {
+  const { words, sentences, syllables, uniqueUnfamiliar } = counts;
+  if (words < leastWords || sentences < leastSentences) return { kind: 'too short', leastWords, leastSentences };
+  const primary = language.toLowerCase().split('-')[0];
+  if (primary === 'en' && reader === 'family' && syllables !== undefined) {
+    return grades('flesch-kincaid', fleschKincaid({ words, sentences, syllables }), sentences);
+  }
+  if (primary === 'en' && reader !== 'family' && uniqueUnfamiliar !== undefined) {
+    return grades('spache-1974', spache1974({ words, sentences, uniqueUnfamiliar }), sentences);
+  }
+  if (primary === 'es' && syllables !== undefined) {
+    if (reader !== 'family') return grades('crawford', crawford({ words, sentences, syllables }), sentences);
+    const band = infleszBand(szigrisztPazos({ words, sentences, syllables }));
+    return { kind: 'ease', formula: 'szigriszt-pazos', band, shortSample: words < infleszWords };
+  }
+  return { kind: 'no formula' };
+}
+
+function grades(formula: GradeFormula, grade: number, sentences: number): Estimate {
+  const margin = sentences >= manySentences ? 1.5 : 2;
+  const [floor, ceiling] = range[formula];
+  const [low, high] = [Math.round(grade - margin), Math.round(grade + margin)];
+  const within = (value: number): number => Math.min(ceiling, Math.max(floor, value));
+  return { kind: 'grades', formula, band: [within(low), within(high)], belowFloor: low < floor, aboveCeiling: high > ceiling };
+}
