@@ -1,0 +1,193 @@
+import type { JSX } from 'preact';
+import type { Phrases } from '../src/core/languages/en.ts';
+import { phrasesFor } from '../src/core/languages/pick-language.ts';
+import type { PackFields, Stop, Way } from '../src/core/pack/pack.ts';
+import { linkFrom } from '../src/outputs/addresses.ts';
+import type { BuiltPicture, PackView, PageOf } from '../src/outputs/views.ts';
+import { Document } from './parts/document.tsx';
+import { Frame } from './parts/frame.tsx';
+import { BookmarkDrawing, bookmarkPatterns, Rule, Sprig, Star, WayDrawing } from './parts/ornaments.tsx';
+import { faceOf } from './parts/pack-links.tsx';
+import { Plate } from './parts/picture.tsx';
+import { Ribbon } from './parts/ribbon.tsx';
+
+/** Lines to write on at a stop: enough for a sentence with a reason. */
+const linesOfStop = 3;
+
+/** The pages a child answers on. They ask and give room; an answer is never on them. */
+export function Booklet(page: PageOf<PackView>): JSX.Element {
+  const { shown } = page.view;
+  const { pack } = shown;
+  const say = phrasesFor(page.language);
+  const title = `${pack.title}: ${say.booklet.of.toLocaleLowerCase(page.language)}`;
+  return (
+    <Document
+      page={page}
+      title={title}
+      description={say.booklet.description(pack.title)}
+      trail={[{ name: pack.title, url: shown.urls.family }]}
+      script="booklet"
+      beside={<Ribbon pack={pack} say={say} linkTo={(stop) => `#stop-${stop}`} />}
+    >
+      <Cover page={page} say={say} />
+      <ol class="sheets">
+        {pack.stops.map((stop, index) => (
+          <Sheet stop={stop} number={index + 1} say={say} picture={shown.pictures.find((each) => each.stop === stop.id)} linkTo={(url) => linkFrom(page.url, url)} />
+        ))}
+      </ol>
+      <Rating pack={pack} say={say} />
+      <p class="the-end">{say.booklet.end}</p>
+      <Sprig />
+    </Document>
+  );
+}
+
+function Cover({ page, say }: { readonly page: PageOf<PackView>; readonly say: Phrases }): JSX.Element {
+  const { shown } = page.view;
+  const { pack } = shown;
+  const face = faceOf(shown);
+  return (
+    <div class="cover" data-pack={pack.slug}>
+      <p class="kind">{say.booklet.kind}</p>
+      <h1>{pack.title}</h1>
+      <p class="by">{say.book.by(pack.book.author, pack.book.illustrator)}</p>
+      {face && <Plate picture={face} linkTo={(url) => linkFrom(page.url, url)} credit={face.credit === undefined ? undefined : say.book.pictureBy(face.credit)} first />}
+      <p class="name-line">
+        <span>{say.booklet.name}</span>
+        <span class="name-rule" aria-hidden="true" />
+      </p>
+      <section class="bookmarks" aria-labelledby="bookmarks">
+        <h2 id="bookmarks">{say.booklet.choose}</h2>
+        <p class="note">{say.booklet.chooseNote}</p>
+        <ul>
+          {bookmarkPatterns.map((pattern) => (
+            <li data-bookmark={pattern}>
+              <BookmarkDrawing pattern={pattern} />
+              <span>{say.booklet.bookmarks[pattern]}</span>
+            </li>
+          ))}
+        </ul>
+      </section>
+    </div>
+  );
+}
+
+interface SheetProps {
+  readonly stop: Stop;
+  readonly number: number;
+  readonly say: Phrases;
+  readonly picture: BuiltPicture | undefined;
+  readonly linkTo: (url: string) => string;
+}
+
+/** One stop on one calm page: the question, the ways to answer, words to begin with, and room. */
+function Sheet({ stop, number, say, picture, linkTo }: SheetProps): JSX.Element {
+  const ways = waysOf(stop);
+  return (
+    <li class="sheet" id={`stop-${stop.id}`} data-stop={stop.id} data-ways={ways.join(' ')}>
+      <p class="sheet-place">
+        <span class="numeral">{number}</span> <span>{say.booklet.open(stop.at.opening)}</span>
+      </p>
+      <h2 class="ask">{stop.ask}</h2>
+      {picture && stop.at.picture === 'shown' && <Plate picture={picture} linkTo={linkTo} credit={picture.credit === undefined ? undefined : say.book.pictureBy(picture.credit)} />}
+      <p class="answer-ways">
+        {ways.map((way) => (
+          <WayDrawing way={way} />
+        ))}
+        <span>{say.booklet.answer(say.booklet.or(ways.map((way) => say.ways[way])))}</span>
+      </p>
+      {stop.frames && stop.frames.length > 0 && (
+        <div class="frames">
+          <p class="label">{say.booklet.frames}</p>
+          <ul>
+            {stop.frames.map((frame) => (
+              <li>
+                <Frame text={frame} blank={say.blank} />
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+      {stop.words && stop.words.length > 0 && (
+        <div class="bank">
+          <p class="label">{say.booklet.bank}</p>
+          <ul>
+            {stop.words.map((word) => (
+              <li>{word}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+      {ways.map((way) => (
+        <Room way={way} say={say} />
+      ))}
+    </li>
+  );
+}
+
+/** The way that the stop asks for, and the equal one. */
+function waysOf(stop: Stop): readonly Way[] {
+  return stop.or === undefined || stop.or === stop.answer ? [stop.answer] : [stop.answer, stop.or];
+}
+
+/** Room on the paper, where a way needs it. */
+function Room({ way, say }: { readonly way: Way; readonly say: Phrases }): JSX.Element | null {
+  if (way === 'draw') return <div class="drawing-box" role="img" aria-label={say.booklet.box} />;
+  if (way !== 'write') return null;
+  return (
+    <div class="ruling" role="img" aria-label={say.booklet.lines}>
+      {Array.from({ length: linesOfStop }, () => (
+        <div class="ruled-line">
+          <div class="ruled-half" />
+        </div>
+      ))}
+    </div>
+  );
+}
+
+function Rating({ pack, say }: { readonly pack: PackFields; readonly say: Phrases }): JSX.Element | null {
+  const { rating } = pack;
+  if (!rating) return null;
+  const most = rating.outOf;
+  return (
+    <section class="rating" aria-labelledby="rating">
+      <Rule />
+      <h2 id="rating">{say.booklet.rating}</h2>
+      <p class="ask">{rating.ask}</p>
+      <p class="note">{say.booklet.ratingNote}</p>
+      <ol>
+        {Array.from({ length: most }, (_, index) => (
+          <li data-stars={index + 1}>
+            <span class="stars" aria-hidden="true">
+              {Array.from({ length: index + 1 }, () => (
+                <Star />
+              ))}
+            </span>
+            <span class="unseen">{say.booklet.stars(index + 1)}: </span>
+            <span>{starWords(say, index, most)}</span>
+          </li>
+        ))}
+      </ol>
+      <p class="because">
+        <span>{say.booklet.because}</span>
+        <span class="name-rule" aria-hidden="true" />
+      </p>
+      {rating.reasons && rating.reasons.length > 0 && (
+        <div class="bank">
+          <p class="label">{say.booklet.reasons}</p>
+          <ul>
+            {rating.reasons.map((reason) => (
+              <li>{reason}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+    </section>
+  );
+}
+
+/** Words for a number of stars: the ends are always the same, whatever lies between. */
+function starWords(say: Phrases, index: number, most: number): string {
+  const words = say.booklet.starWords;
+  return words[Math.round((index * (words.length - 1)) / (most - 1))] ?? '';
+}

@@ -1,0 +1,36 @@
+import type { JSX } from 'preact';
+import type { Page } from '../src/outputs/views.ts';
+import { Booklet } from './booklet.tsx';
+import { Family } from './family.tsx';
+import { Lesson } from './lesson.tsx';
+import { LibraryPage } from './library.tsx';
+import { Missing } from './missing.tsx';
+import { Prose } from './prose.tsx';
+import { Quality } from './quality.tsx';
+import { toHtml } from './to-html.ts';
+
+/** A page of the site as the text of an HTML file. The same page gives the same text. */
+export function pageHtml(page: Page): string {
+  return `<!DOCTYPE html>\n${toHtml(layoutOf(page))}\n`;
+}
+
+/** The visible list of layouts, one for each kind of view. */
+function layoutOf(page: Page): JSX.Element {
+  const { view } = page;
+  switch (view.kind) {
+    case 'library':
+      return <LibraryPage {...page} view={view} />;
+    case 'family':
+      return <Family {...page} view={view} />;
+    case 'booklet':
+      return <Booklet {...page} view={view} />;
+    case 'lesson':
+      return <Lesson {...page} view={view} />;
+    case 'quality':
+      return <Quality {...page} view={view} />;
+    case 'prose':
+      return <Prose {...page} view={view} />;
+    case 'missing':
+      return <Missing {...page} view={view} />;
+  }
+}

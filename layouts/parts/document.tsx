@@ -1,0 +1,98 @@
+import type { ComponentChildren, JSX } from 'preact';
+import { phrasesFor } from '../../src/core/languages/pick-language.ts';
+import { linkFrom } from '../../src/outputs/addresses.ts';
+import type { Page } from '../../src/outputs/views.ts';
+import { fitDescription } from './description.ts';
+import { Footer } from './footer.tsx';
+import { directionOf } from './language-name.ts';
+import { nameOf } from './library-name.ts';
+import { Masthead, Trail, type Step } from './masthead.tsx';
+
+/** What a page may load and do: nothing from elsewhere, no script in the page, no forms, no frames. */
+const contentPolicy = [
+  "default-src 'none'",
+  "img-src 'self' data: blob:",
+  "style-src 'self'",
+  "script-src 'self'",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "media-src 'self' blob:",
+  "manifest-src 'self'",
+  "worker-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
+interface Props {
+  readonly page: Page;
+  /** Title of the page without the library's name; undefined for the library's first page. */
+  readonly title: string | undefined;
+  readonly description: string;
+  /** Pages above this one, below the library. */
+  readonly trail?: readonly Step[];
+  /** Name of the one script this page can use; the page is whole without it. */
+  readonly script?: string;
+  /** Data for machines that read the head. */
+  readonly data?: object;
+  /** Stands beside the text: the bookmark ribbon. */
+  readonly beside?: JSX.Element;
+  readonly children: ComponentChildren;
+}
+
+/** The whole document around a page's own content: head, masthead, trail, main, footer, in the same order everywhere. */
+export function Document(props: Props): JSX.Element {
+  const { page, title, trail, beside, children } = props;
+  return (
+    <html lang={page.language} dir={directionOf(page.language)}>
+      <Head {...props} />
+      <body class={`on-${page.view.kind}`}>
+        <a class="skip" href="#main">
+          {phrasesFor(page.language).site.skip}
+        </a>
+        <Masthead page={page} />
+        {title !== undefined && <Trail page={page} steps={trail ?? []} here={title} />}
+        <div class={beside ? 'spread with-ribbon' : 'spread'}>
+          {beside}
+          <main id="main" tabIndex={-1}>
+            {children}
+          </main>
+        </div>
+        <Footer page={page} />
+      </body>
+    </html>
+  );
+}
+
+function Head({ page, title, description, script, data }: Props): JSX.Element {
+  const { library, language, url, assets } = page;
+  const name = nameOf(page);
+  const scriptUrl = script === undefined ? undefined : assets.scripts[script];
+  return (
+    <head>
+      <meta charset="utf-8" />
+      <meta http-equiv="Content-Security-Policy" content={contentPolicy} />
+      <meta name="viewport" content="width=device-width, initial-scale=1" />
+      <title>{title === undefined ? name : `${title} · ${name}`}</title>
+      <meta name="description" content={fitDescription(description, phrasesFor(language).library.welcome)} />
+      <meta name="referrer" content="no-referrer" />
+      <meta name="color-scheme" content="light dark" />
+      <link rel="stylesheet" href={linkFrom(url, assets.css)} media="screen" />
+      <link rel="stylesheet" href={linkFrom(url, assets.printCss)} media="print" />
+      {page.alternates.map((each) => (
+        <link rel="alternate" hreflang={each.language} href={addressOf(library.address, each.url) ?? linkFrom(url, each.url)} />
+      ))}
+      {library.address !== undefined && page.view.kind !== 'missing' && <link rel="canonical" href={addressOf(library.address, url)} />}
+      {data && <script type="application/ld+json" dangerouslySetInnerHTML={{ __html: safeJson(data) }} />}
+      {scriptUrl !== undefined && <script type="module" src={linkFrom(url, scriptUrl)} />}
+    </head>
+  );
+}
+
+function addressOf(root: string | undefined, url: string): string | undefined {
+  return root === undefined ? undefined : `${root.replace(/\/*$/, '/')}${url}`;
+}
+
+/** JSON that cannot end the element it stands in, nor a line of a script. */
+function safeJson(data: object): string {
+  return JSON.stringify(data).replace(/[<>&\u2028\u2029]/g, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`);
+}

@@ -1,0 +1,54 @@
+import type { JSX } from 'preact';
+import { phrasesFor } from '../../src/core/languages/pick-language.ts';
+import { linkFrom, rootOf } from '../../src/outputs/addresses.ts';
+import type { Page } from '../../src/outputs/views.ts';
+import { Sprig } from './ornaments.tsx';
+
+/** The foot of every page, in the same order everywhere: more pages, whom to ask, rights, and who decides. */
+export function Footer({ page }: { readonly page: Page }): JSX.Element {
+  const { library, language, url } = page;
+  const say = phrasesFor(language).site;
+  const root = rootOf(language, library.language);
+  const links = [
+    { name: say.about, url: `${root}about/` },
+    { name: say.privacy, url: `${root}privacy/` },
+    { name: say.accessibility, url: `${root}accessibility/` },
+    { name: say.quality, url: `${root}quality/` },
+  ];
+  return (
+    <footer class="foot">
+      <Sprig />
+      <nav aria-label={say.footerNav}>
+        <ul>
+          {links.map((link) => (
+            <li>
+              <a href={linkFrom(url, link.url)} aria-current={link.url === url ? 'page' : undefined}>
+                {link.name}
+              </a>
+            </li>
+          ))}
+        </ul>
+      </nav>
+      <dl class="colophon">
+        <div>
+          <dt>{say.contact}</dt>
+          <dd>
+            <Contact text={library.contact} />
+          </dd>
+        </div>
+        <div>
+          <dt>{say.rights}</dt>
+          <dd>{library.rights}</dd>
+        </div>
+      </dl>
+      <p class="rules">{say.rules}</p>
+    </footer>
+  );
+}
+
+/** Whom to ask; a mail or web address becomes a link. */
+function Contact({ text }: { readonly text: string }): JSX.Element {
+  if (/^[^\s@<>"]+@[^\s@<>"]+$/.test(text)) return <a href={`mailto:${text}`}>{text}</a>;
+  if (/^https?:\/\/[^\s<>"]+$/.test(text)) return <a href={text} rel="noreferrer">{text}</a>;
+  return <>{text}</>;
+}

@@ -1,0 +1,20 @@
+import type { JSX } from 'preact';
+
+/** A sentence to complete: each run of underscores becomes a line, and is said as a blank. */
+export function Frame({ text, blank }: { readonly text: string; readonly blank: string }): JSX.Element {
+  const parts = text.split(/_{2,}/);
+  return (
+    <span class="frame">
+      {parts.map((part, index) => (
+        <>
+          {index > 0 && (
+            <span class="blank">
+              <span class="unseen">{blank}</span>
+            </span>
+          )}
+          {part}
+        </>
+      ))}
+    </span>
+  );
+}

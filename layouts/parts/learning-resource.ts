@@ -1,0 +1,41 @@
+import type { PackView, PageOf } from '../../src/outputs/views.ts';
+
+/** Usual ages of a grade in the United States (common practice, no source). */
+const agesOf: Readonly<Record<string, readonly [number, number]>> = { PreK: [4, 5], K: [5, 6], '1': [6, 7], '2': [7, 8], '3': [8, 9], '4': [9, 10] };
+
+/** What the family page says of itself to machines, in the vocabulary of schema.org. */
+export function learningResource(page: PageOf<PackView>): object {
+  const { pack, pictures } = page.view.shown;
+  const { book } = pack;
+  const ages = pack.for.grades.flatMap((grade) => agesOf[grade] ?? []);
+  const described = pictures.length > 0 && pictures.every((picture) => picture.decorative || picture.alt !== '');
+  return {
+    '@context': 'https://schema.org',
+    '@type': 'LearningResource',
+    name: pack.title,
+    description: pack.summary,
+    inLanguage: pack.language,
+    educationalLevel: pack.for.grades,
+    ...(ages.length === 0 ? {} : { typicalAgeRange: `${String(Math.min(...ages))}-${String(Math.max(...ages))}` }),
+    timeRequired: `PT${String(pack.for.minutes)}M`,
+    learningResourceType: 'read-aloud companion',
+    audience: { '@type': 'Audience', audienceType: 'families and teachers' },
+    author: { '@type': 'Person', name: pack.by.name },
+    license: pack.by.licence,
+    isAccessibleForFree: true,
+    ...(pack.by.reviewed === undefined ? {} : { dateModified: pack.by.reviewed }),
+    ...(pack.aims ? { teaches: pack.aims.map((aim) => aim.skill) } : {}),
+    isBasedOn: {
+      '@type': 'Book',
+      name: book.title,
+      author: { '@type': 'Person', name: book.author },
+      ...(book.illustrator === undefined ? {} : { illustrator: { '@type': 'Person', name: book.illustrator } }),
+      ...(book.isbn === undefined ? {} : { isbn: book.isbn }),
+      ...(book.year === undefined ? {} : { datePublished: String(book.year) }),
+    },
+    accessMode: pictures.length > 0 ? ['textual', 'visual'] : ['textual'],
+    ...(pictures.length === 0 || described ? { accessModeSufficient: [{ '@type': 'ItemList', itemListElement: ['textual'] }] } : {}),
+    accessibilityFeature: ['structuralNavigation', ...(described ? ['alternativeText'] : [])],
+    accessibilityHazard: ['none'],
+  };
+}

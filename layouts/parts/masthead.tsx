@@ -1,0 +1,89 @@
+import type { JSX } from 'preact';
+import { phrasesFor } from '../../src/core/languages/pick-language.ts';
+import { linkFrom, rootOf } from '../../src/outputs/addresses.ts';
+import type { Page } from '../../src/outputs/views.ts';
+import { ownName } from './language-name.ts';
+import { nameOf } from './library-name.ts';
+import { Rule } from './ornaments.tsx';
+
+/** A page above this one. */
+export interface Step {
+  readonly name: string;
+  readonly url: string;
+}
+
+/** The running head, the same on every page: the library's name, its few pages, its other languages. */
+export function Masthead({ page }: { readonly page: Page }): JSX.Element {
+  const { language, library, url } = page;
+  const say = phrasesFor(language).site;
+  const root = rootOf(language, library.language);
+  const links = [
+    { name: say.library, url: root },
+    { name: say.homeReading, url: `${root}home-reading/` },
+    { name: say.about, url: `${root}about/` },
+  ];
+  return (
+    <header class="masthead">
+      <div class="masthead-line">
+        <p class="site-name">
+          <a href={linkFrom(url, root)}>{nameOf(page)}</a>
+        </p>
+        <nav aria-label={say.nav}>
+          <ul>
+            {links.map((link) => (
+              <li>
+                <a href={linkFrom(url, link.url)} aria-current={link.url === url ? 'page' : undefined}>
+                  {link.name}
+                </a>
+              </li>
+            ))}
+          </ul>
+        </nav>
+        <OtherLanguages page={page} />
+      </div>
+      <Rule double />
+    </header>
+  );
+}
+
+/** This page in the library's other languages, or their first pages where it has none. Each is written in its own language. */
+function OtherLanguages({ page }: { readonly page: Page }): JSX.Element | null {
+  const { library, language, url } = page;
+  const others = library.languages.filter((each) => each !== language);
+  if (others.length === 0) return null;
+  const urlIn = (other: string) => page.alternates.find((each) => each.language === other)?.url ?? rootOf(other, library.language);
+  return (
+    <nav class="languages" aria-label={phrasesFor(language).site.languages}>
+      <ul>
+        {others.map((other) => (
+          <li>
+            <a href={linkFrom(url, urlIn(other))} lang={other} hreflang={other}>
+              {ownName(other)}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  );
+}
+
+/** The way from the library down to this page. */
+export function Trail({ page, steps, here }: { readonly page: Page; readonly steps: readonly Step[]; readonly here: string }): JSX.Element {
+  const say = phrasesFor(page.language).site;
+  const above = [{ name: say.library, url: rootOf(page.language, page.library.language) }, ...steps];
+  const last = steps.length > 0 ? here.slice(here.lastIndexOf(': ') + 1).trim() : here;
+  return (
+    <nav class="trail" aria-label={say.trail}>
+      <ol>
+        {above.map((step) => (
+          <li>
+            <a href={linkFrom(page.url, step.url)}>{step.name}</a>
+          </li>
+        ))}
+        <li>
+          <span aria-current="page">{last}</span>
+        </li>
+      </ol>
+    </nav>
+  );
+}
