@@ -1,4 +1,5 @@
 import type { Finding } from '../core/finding.ts';
+import { phrasesFor } from '../core/languages/pick-language.ts';
 import type { Library } from '../core/pack/library.ts';
 import { bodyHtml } from '../core/pack/markdown.ts';
 import { readProsePage } from '../core/pack/read-prose-page.ts';
@@ -14,7 +15,9 @@ export function readProse(pages: readonly Page[], library: Library): { pages: re
     findings.push(...outcome.findings);
     if (!outcome.value) continue;
     const { title, description, body } = outcome.value;
-    read.push({ name: page.name, language: page.languageOfFile ?? library.language, title, description, html: bodyHtml(body, 2, () => '') });
+    const language = page.languageOfFile ?? library.language;
+    const html = bodyHtml(body, { topHeading: 2, showPicture: () => '', tableName: phrasesFor(language).wideTable });
+    read.push({ name: page.name, language, title, description, html });
   }
   return { pages: read, findings };
 }

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { finding, type Finding } from '../core/finding.ts';
+import { phrasesFor } from '../core/languages/pick-language.ts';
 import type { Library } from '../core/pack/library.ts';
 import { bodyHtml } from '../core/pack/markdown.ts';
 import { placeOf, type Picture } from '../core/pack/pack.ts';
@@ -36,7 +37,7 @@ export async function showPack(pack: PlannedPack, all: readonly PlannedPack[], l
     const picture = pictures.find((each) => each.file === fileName);
     return picture ? pictureHtml({ ...picture, alt: alt === '' ? picture.alt : alt }, (url) => linkFrom(urls.family, url)) : '';
   };
-  return { shown: { pack, pictures, bodyHtml: bodyHtml(pack.body, 3, showPicture), urls, versions }, files, findings };
+  return { shown: { pack, pictures, bodyHtml: bodyHtml(pack.body, { topHeading: 3, showPicture, tableName: phrasesFor(pack.language).wideTable }), urls, versions }, files, findings };
 }
 
 /** The pictures listed, and those that a taught word names without their being listed. */

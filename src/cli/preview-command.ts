@@ -1,4 +1,5 @@
 import { resolve } from 'node:path';
+import { brokenLinks } from '../build/check-links.ts';
 import { preview } from '../build/preview.ts';
 import { readArguments, wholeNumber } from './arguments.ts';
 import { cacheFolder, folderThatExists } from './folders.ts';
@@ -25,6 +26,8 @@ export async function run(args: readonly string[]): Promise<number> {
     },
   });
   console.log(`\nThe library is open at ${shown.address}\nIt changes as you save. Stop it with Ctrl+C.`);
+  const broken = await brokenLinks(shown.address);
+  console.log(broken.length === 0 ? 'Every link of the site leads somewhere.' : broken.map(({ page, link }) => `Broken link on ${page}: ${link}`).join('\n'));
   await new Promise<void>((done) => {
     process.once('SIGINT', done);
     process.once('SIGTERM', done);

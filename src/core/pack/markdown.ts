@@ -50,11 +50,19 @@ export function readBody(markdown: string, firstLine: number, file: string, pict
 /** How a page shows one picture of the pack; the markup comes from the build, which knows the files made of it. */
 export type ShowPicture = (fileName: string, alt: string) => string;
 
+export interface BodyShow {
+  /** The level at which the body's headings begin. */
+  readonly topHeading: 2 | 3;
+  readonly showPicture: ShowPicture;
+  /** What the box is called in which a wide table can be moved sideways. */
+  readonly tableName: string;
+}
+
 /** The body as HTML. Headings start at `topHeading`; ids carry a prefix so that none can stand in for a property of the document. */
-export function bodyHtml(body: Pick<Body, 'markdown'>, topHeading: 2 | 3, showPicture: ShowPicture): string {
+export function bodyHtml(body: Pick<Body, 'markdown'>, show: BodyShow): string {
   const tokens = parser.parse(body.markdown, {});
-  shiftHeadings(tokens, topHeading);
-  return parser.renderer.render(tokens, parser.options, { showPicture });
+  shiftHeadings(tokens, show.topHeading);
+  return parser.renderer.render(tokens, parser.options, { show });
 }
 
 const parser = new MarkdownIt({ html: false, linkify: false, typographer: false, maxNesting: deepest * 2 + 4 });
@@ -62,16 +70,20 @@ parser.validateLink = isAllowedLink;
 parser.renderer.rules['image'] = (tokens, index, _options, env) => {
   const token = tokens[index];
   if (!token) return '';
-  const showPicture = env?.['showPicture'] as ShowPicture | undefined;
-  return showPicture?.(pictureNameOf(token), token.content) ?? parser.utils.escapeHtml(token.content);
+  return showOf(env)?.showPicture(pictureNameOf(token), token.content) ?? parser.utils.escapeHtml(token.content);
 };
 parser.renderer.rules['link_open'] = (tokens, index, options, _env, renderer) => {
   const token = tokens[index];
   if (token && /^https?:/i.test(attribute(token, 'href'))) token.attrSet('rel', 'noreferrer');
   return renderer.renderToken(tokens, index, options);
 };
-parser.renderer.rules['table_open'] = () => '<div class="wide" tabindex="0" role="region" aria-label="table"><table>';
+parser.renderer.rules['table_open'] = (_tokens, _index, _options, env) =>
+  `<div class="wide" tabindex="0" role="region" aria-label="${parser.utils.escapeHtml(showOf(env)?.tableName ?? '')}"><table>`;
 parser.renderer.rules['table_close'] = () => '</table></div>';
+
+function showOf(env: unknown): BodyShow | undefined {
+  return (env as { readonly show?: BodyShow } | undefined)?.show;
+}
 
 function attribute(token: Token, name: string): string {
   return String(token.attrGet(name) ?? '');
