@@ -1,0 +1,165 @@
+/**
+ * A pack whose every text tries to be something else: markup, script, template code, a way out of an attribute or of a script block.
+ * The same pack in plain words is built beside it: what a browser makes of the two may differ in nothing but text.
+ */
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { startBrowser } from '../whole-site/browser.ts';
+import { pagesIn, serveBelowRoot } from '../whole-site/site.ts';
+import { buildSmall, smallLibrary, textsIn } from './small-library.ts';
+
+/** What a template engine would make of the sums in the texts below. It stands nowhere else by chance. */
+const sum = String(7919 * 7907);
+const short = `"'><b onclick=x>{{7919*7907}}`;
+const long = `</script><script>hostile()</script>"'><i onload=x>{{ 7919*7907 }}{% x %}\u2028&lt;`;
+
+/** A pack in which every field that takes any text holds `few` (where 40 characters are the most) or `many`. */
+function packOf(few: string, many: string, body: string): string {
+  const [f, m] = [JSON.stringify(few), JSON.stringify(many)];
+  return `---
+title: ${m}
+language: en
+summary: ${m}
+book: { title: ${m}, author: ${m}, illustrator: ${m}, year: 2001, publisher: ${m}, openings: 12, words: 300, rights: in copyright, rights note: ${m} }
+by: { name: ${m}, school: ${m}, licence: ${m}, reviewed: 2026-03-02, version: "1", based on: ${m} }
+for: { grades: [K, 1], minutes: 60 }
+aims: [{ skill: ${m}, standard: { framework: ${m}, code: ${f}, uri: "https://standards.example/?a=%22%3E%3Cb&b='x'", paraphrase: ${m} } }]
+readings: [{ reading: 1, purpose: ${m}, must ask: one }, { reading: 2, purpose: ${m} }]
+stops:
+  - { id: one, at: { opening: 2, cue: ${m}, picture: hidden }, readings: [1], ask: ${m}, kind: predict, depth: 2, answer: draw, or: say, seated: ${m}, materials: [${m}], listen for: ${m}, if quiet: ${m}, expand: ${m} }
+  - { id: constructor, at: { opening: 5, cue: ${m} }, ask: ${m}, kind: feeling, about: character, depth: 3, answer: write, or: say, frames: [${m}, ${m}], words: [${f}], models: [{ text: ${m}, shows: [${f}] }, { text: ${m} }], must: true }
+words: [{ word: ${f}, meaning: ${m}, situation: ${m}, first met: 2, gesture: ${m}, in other languages: { es: ${m} } }]
+feelings: [{ word: ${f}, family: sad, strength: 1, situation: ${m} }]
+questions: [{ ask: ${m}, depth: 2, models: [{ text: ${m} }] }]
+rubric: [{ trait: ${f}, meets: ${m}, not yet: ${m}, example: ${m} }]
+rating: { ask: ${m}, out of: 5, reasons: [${m}] }
+home: { prompts: [${m}], example: [{ who: child, says: ${m} }], note: ${m} }
+care: [${m}]
+allow words: [${f}]
+---
+
+${body}
+`;
+}
+
+const hostileBody = `## <script>hostile()</script> {{ 7919*7907 }}
+
+<img src=x onerror=hostile()> <svg/onload=hostile()> <a href="javascript:hostile()">press</a> <style>body{display:none}</style>
+
+[one](javascript:hostile()) [two](JaVaScRiPt:hostile()) [three](java&#115;cript:hostile()) [four](data:text/html,hostile) [five](//elsewhere.example) [six]
+
+<vbscript:hostile> {% include "x" %} <%= 7919*7907 %> #{7919*7907} \${7919*7907} {onclick=hostile()}
+
+[six]: javascript:hostile()
+`;
+const plainBody = `## A heading
+
+One paragraph.
+
+Two paragraphs.
+
+Three paragraphs, with *these words* between two of the stars that sums are written with.
+
+Four paragraphs.
+`;
+
+const plainShort = 'plain words';
+const plainLong = 'Some plain words that are about as long as the others are';
+const library = await smallLibrary({
+  'library.yaml': `name: ${JSON.stringify(long.slice(0, 80))}\nlanguage: en\nlanguages: [en]\ncontact: ${JSON.stringify(long)}\nrights: ${JSON.stringify(long)}\naddress: https://library.example/\n`,
+  'packs/hostile/pack.md': packOf(short, long, hostileBody),
+  'packs/plain/pack.md': packOf(plainShort, plainLong, plainBody),
+});
+const built = await buildSmall(library);
+const pages = await pagesIn(library.site);
+let browser: Browser;
+let page: Page;
+let server: Awaited<ReturnType<typeof serveBelowRoot>>;
+
+beforeAll(async () => {
+  server = await serveBelowRoot(library.site);
+  browser = await startBrowser();
+  page = await browser.newPage();
+});
+afterAll(async () => {
+  await browser.close();
+  await server.close();
+});
+
+test('both packs are published, and the refused links are told', () => {
+  expect(built.findings.filter((found) => found.level === 'stop')).toEqual([]);
+  expect(built.published).toBe(2);
+  expect(built.findings.filter((found) => found.code === 'body/link-refused').length).toBeGreaterThanOrEqual(5);
+});
+
+test.each(pages)('/%s holds no script but ours, no handler, no address that runs', async (path) => {
+  const outside: string[] = [];
+  page.removeAllListeners('request');
+  page.on('request', (request) => {
+    if (!request.url().startsWith(server.address)) outside.push(request.url());
+  });
+  await page.goto(server.address + path);
+  const faults = await page.evaluate(() => {
+    const found: string[] = [];
+    for (const element of document.querySelectorAll('*')) {
+      if (element instanceof HTMLScriptElement && element.type !== 'application/ld+json' && !element.src.includes('/assets/')) found.push(`a script: ${element.outerHTML.slice(0, 200)}`);
+      if (['B', 'I', 'IFRAME', 'OBJECT', 'EMBED', 'BASE'].includes(element.tagName) && element.outerHTML.includes('hostile')) found.push(`an element: ${element.outerHTML.slice(0, 200)}`);
+      for (const { name, value } of element.attributes) {
+        if (/^on/i.test(name)) found.push(`a handler: ${name}=${value}`);
+        if (['href', 'src', 'action', 'formaction', 'data'].includes(name) && /^\s*(?:javascript|vbscript|data:text)/i.test(value)) found.push(`an address: ${value}`);
+      }
+    }
+    return found;
+  });
+  expect([...faults, ...outside]).toEqual([]);
+});
+
+test.each(['', 'booklet/', 'lesson/'])('the page packs/hostile/%s has the elements of the plain one, one for one', async (path) => {
+  const shapeOf = async (slug: string) => {
+    await page.goto(`${server.address}packs/${slug}/${path}`);
+    return page.evaluate(() =>
+      [...document.querySelectorAll('*')]
+        .filter((element) => element.tagName !== 'BR' && element.tagName !== 'WBR')
+        .map((element) => `${element.tagName.toLowerCase()} ${[...element.attributes].map((each) => each.name).sort().join(' ')}`),
+    );
+  };
+  expect(await shapeOf('hostile')).toEqual(await shapeOf('plain'));
+});
+
+test('the title is shown as it was typed', async () => {
+  await page.goto(`${server.address}packs/hostile/`);
+  expect(await page.evaluate(() => document.querySelector('h1')?.textContent.includes('</script><script>hostile()</script>'))).toBe(true);
+  expect(await page.title()).toContain('</script><script>hostile()</script>');
+});
+
+test('data about a pack holds the exact text again once it is parsed', async () => {
+  await page.goto(`${server.address}packs/hostile/`);
+  const blocks = await page.evaluate(() => [...document.querySelectorAll('script[type="application/ld+json"]')].map((each) => each.textContent));
+  expect(blocks.length).toBeGreaterThan(0);
+  const strings = blocks.flatMap((block) => stringsIn(JSON.parse(block)));
+  expect(strings).toContain(long);
+  const list = JSON.parse(await readFile(join(library.site, 'packs.json'), 'utf8')) as unknown;
+  expect(stringsIn(list)).toContain(long);
+});
+
+test('every XML file of the site is well formed', async () => {
+  const files = [...(await textsIn(library.site))].filter(([name]) => name.endsWith('.xml'));
+  expect(files.map(([name]) => name)).toContain('sitemap.xml');
+  for (const [name, text] of files) {
+    const fault = await page.evaluate((xml) => new DOMParser().parseFromString(xml, 'application/xml').querySelector('parsererror')?.textContent, text);
+    expect([name, fault]).toEqual([name, undefined]);
+  }
+});
+
+test('no file of the site holds the sum that a template engine would have worked out', async () => {
+  const texts = await textsIn(library.site);
+  expect(texts.size).toBeGreaterThan(8);
+  expect([...texts].filter(([, text]) => text.includes(sum)).map(([name]) => name)).toEqual([]);
+});
+
+function stringsIn(value: unknown): readonly string[] {
+  if (typeof value === 'string') return [value];
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(stringsIn) : [];
+}

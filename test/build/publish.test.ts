@@ -1,0 +1,137 @@
+/** A site changes whole or not at all, and only one build at a time writes it. */
+import { spawnSync } from 'node:child_process';
+import { mkdir, readdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { CannotPublish } from '../../src/build/cannot-publish.ts';
+import { stage, writeFiles } from '../../src/build/publish.ts';
+import { bookfellow, buildSmall, filesIn, smallLibrary, soundPack, textsIn } from './small-library.ts';
+
+/** A number that no running process has: of one that has just ended. */
+function deadProcess(): number {
+  return spawnSync(process.execPath, ['-e', '0']).pid;
+}
+
+describe('publishing', () => {
+  test('a second build puts its pages in place of the first one’s and leaves nothing else', async () => {
+    const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack() });
+    await buildSmall(library);
+    await rename(join(library.content, 'packs/hen'), join(library.content, 'packs/heron'));
+    await buildSmall(library);
+    const pages = await filesIn(library.site);
+    expect(pages.filter((page) => page.startsWith('packs/hen/'))).toEqual([]);
+    expect(pages).toContain('packs/heron/index.html');
+    expect((await readdir(library.folder)).sort()).toEqual(['cache', 'content', 'site']);
+  });
+
+  test('the same library gives the same bytes', async () => {
+    const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack(), 'packs/owl/pack.md': await soundPack() });
+    await buildSmall(library);
+    const first = await textsIn(library.site);
+    await buildSmall(library);
+    expect(await textsIn(library.site)).toEqual(first);
+  });
+
+  test('a strict build that finds a fault leaves the old site as it was', async () => {
+    const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack() });
+    await buildSmall(library, true);
+    const before = await textsIn(library.site);
+    await writeFile(join(library.content, 'packs/hen/pack.md'), await soundPack(['kind: predict', 'kind: prophesy']));
+    expect(await buildSmall(library, true)).toMatchObject({ published: 0, pages: 0 });
+    expect(await textsIn(library.site)).toEqual(before);
+    expect((await readdir(library.folder)).sort()).toEqual(['cache', 'content', 'site']);
+  });
+
+  test('a build that fails while it writes leaves the old site, no litter and no lock', async () => {
+    const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack() });
+    await buildSmall(library);
+    const before = await textsIn(library.site);
+    const staging = await stage(library.site);
+    const twice = writeFiles(staging.folder, [
+      { url: 'index.html', text: 'one' },
+      { url: 'index.html', text: 'two' },
+    ]);
+    await expect(twice).rejects.toThrow('two files for one address');
+    await staging.discard();
+    expect(await textsIn(library.site)).toEqual(before);
+    expect((await readdir(library.folder)).sort()).toEqual(['cache', 'content', 'site']);
+  });
+
+  test('nothing is written outside the site', async () => {
+    const { site, folder } = await smallLibrary({});
+    const staging = await stage(site);
+    await expect(writeFiles(staging.folder, [{ url: '../outside.html', text: 'here' }])).rejects.toThrow('leads out of the site');
+    await expect(writeFiles(staging.folder, [{ url: 'packs/../../outside.html', text: 'here' }])).rejects.toThrow('leads out of the site');
+    await staging.discard();
+    expect((await readdir(folder)).sort()).toEqual(['content']);
+  });
+
+  test('a site that was moved aside by a build that was killed is put back', async () => {
+    const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack() });
+    await buildSmall(library);
+    const before = await textsIn(library.site);
+    await rename(library.site, `${library.site}.old`);
+    await (await stage(library.site)).discard();
+    expect(await textsIn(library.site)).toEqual(before);
+  });
+});
+
+describe('the place of the site', () => {
+  test('a folder that holds something else is refused and left alone', async () => {
+    const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack() });
+    await mkdir(library.site);
+    await writeFile(join(library.site, 'holiday.txt'), 'photos');
+    await expect(buildSmall(library)).rejects.toThrow(CannotPublish);
+    expect(await readFile(join(library.site, 'holiday.txt'), 'utf8')).toBe('photos');
+    const told = await bookfellow(['build', '--content', library.content, '--site', library.site]);
+    expect([told.code, told.err]).toEqual([2, expect.stringContaining('Name an empty place for the site')]);
+  });
+
+  test('an empty folder is taken', async () => {
+    const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack() });
+    await mkdir(library.site);
+    expect(await buildSmall(library)).toMatchObject({ published: 1 });
+  });
+
+  test('a file of that name is refused', async () => {
+    const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack() });
+    await writeFile(library.site, 'a text');
+    await expect(buildSmall(library)).rejects.toThrow('is a file');
+    expect(await readFile(library.site, 'utf8')).toBe('a text');
+  });
+});
+
+describe('the lock', () => {
+  test('keeps a second build out while the first one is writing', async () => {
+    const { site } = await smallLibrary({});
+    const first = await stage(site);
+    await expect(stage(site)).rejects.toThrow(`Another build (process ${String(process.pid)})`);
+    await first.discard();
+    await (await stage(site)).discard();
+  });
+
+  test.each([
+    ['a process that has died', () => `${deadProcess()} abc`],
+    ['nobody at all', () => ''],
+  ])('of %s is taken over', async (_, mark) => {
+    const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack() });
+    await writeFile(`${library.site}.lock`, mark());
+    expect(await buildSmall(library)).toMatchObject({ published: 1 });
+    expect((await readdir(library.folder)).sort()).toEqual(['cache', 'content', 'site']);
+  });
+});
+
+test('what is private stays private: the passage, remarks in the YAML, unknown fields and paths of this machine are in no file of the site', async () => {
+  const library = await smallLibrary({
+    'packs/hen/pack.md': await soundPack(['language: en', 'language: en # canary-remark'], ['  minutes: 30', '  minutes: 30\n  canary-field: canary-value'], ['## About', '<!-- canary-comment -->\n\n## About']),
+    'packs/hen/private/passage.txt': 'The canary-passage sat on the axle.',
+    'packs/hen/private/room.md': 'canary-room',
+    'packs/hen/notes.txt': 'canary-notes',
+  });
+  await buildSmall(library);
+  const texts = await textsIn(library.site);
+  expect(texts.size).toBeGreaterThan(5);
+  // A finding may name an unknown field to whoever runs the build; its value is told to nobody.
+  const secrets = ['canary-remark', 'canary-value', 'canary-comment', 'canary-passage', 'canary-room', 'canary-notes', library.folder];
+  expect([...texts].flatMap(([name, text]) => secrets.filter((secret) => text.includes(secret)).map((secret) => `${secret} in ${name}`))).toEqual([]);
+});

@@ -1,0 +1,77 @@
+/** Makes small libraries in a temporary folder, builds them, and clears them away when the tests of a file are done. */
+import { spawn } from 'node:child_process';
+import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { dirname, join, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll } from 'vitest';
+import { build, type Built } from '../../src/build/build.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const folders: string[] = [];
+afterAll(async () => {
+  for (const folder of folders) await rm(folder, { recursive: true, force: true });
+});
+
+export interface SmallLibrary {
+  /** The folder that holds everything: nothing may be written in it but `site` and `cache`. */
+  readonly folder: string;
+  readonly content: string;
+  readonly site: string;
+  readonly cache: string;
+}
+
+/** A content folder with these files, by their paths in it. */
+export async function smallLibrary(files: Readonly<Record<string, string | Buffer>>): Promise<SmallLibrary> {
+  const folder = await mkdtemp(join(tmpdir(), 'bookfellow-small-'));
+  folders.push(folder);
+  const content = join(folder, 'content');
+  await mkdir(join(content, 'packs'), { recursive: true });
+  for (const [path, text] of Object.entries(files)) {
+    await mkdir(dirname(join(content, path)), { recursive: true });
+    await writeFile(join(content, path), text);
+  }
+  return { folder, content, site: join(folder, 'site'), cache: join(folder, 'cache') };
+}
+
+export async function buildSmall(library: SmallLibrary, strict = false): Promise<Built> {
+  return build({ content: library.content, site: library.site, cache: library.cache, strict });
+}
+
+/** Paths of all files below a folder, with forward slashes, sorted. */
+export async function filesIn(folder: string): Promise<readonly string[]> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  return entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(folder.length + 1).split(sep).join('/'))
+    .sort();
+}
+
+/** All text files of a site, by path: pictures and fonts are left out. */
+export async function textsIn(site: string): Promise<ReadonlyMap<string, string>> {
+  const texts = new Map<string, string>();
+  for (const file of await filesIn(site)) if (!/\.(?:jpg|webp|png|woff2|pdf|zip)$/.test(file)) texts.set(file, await readFile(join(site, file), 'utf8'));
+  return texts;
+}
+
+/** Runs the command as a person would, in its own process. */
+export async function bookfellow(args: readonly string[], env: Readonly<Record<string, string>> = {}): Promise<{ code: number | null; out: string; err: string }> {
+  const child = spawn(process.execPath, [join(root, 'src/cli/bookfellow.js'), ...args], { env: { ...process.env, ...env }, stdio: ['ignore', 'pipe', 'pipe'] });
+  let out = '';
+  let err = '';
+  child.stdout.setEncoding('utf8').on('data', (text: string) => (out += text));
+  child.stderr.setEncoding('utf8').on('data', (text: string) => (err += text));
+  const code = await new Promise<number | null>((done, failed) => {
+    child.once('error', failed).once('close', done);
+  });
+  return { code, out, err };
+}
+
+/** The text of a pack that nothing is told about. `change` replaces parts of it; each part must be there. */
+export async function soundPack(...change: readonly (readonly [part: string, by: string])[]): Promise<string> {
+  const text = await readFile(join(root, 'test/packs/sound/the-wheelbarrow-goes-home/pack.md'), 'utf8');
+  return change.reduce((changed, [part, by]) => {
+    if (!changed.includes(part)) throw new Error(`"${part}" is not in the sound pack`);
+    return changed.replace(part, () => by);
+  }, text);
+}
