@@ -27,14 +27,14 @@ export function Family(page: PageOf<PackView>): JSX.Element {
       data={learningResource(page)}
       beside={<Ribbon pack={pack} say={say} linkTo={(stop) => `${booklet}#stop-${stop}`} />}
     >
-      <header class="book-head">
-        <p class="kind">{say.family.kind}</p>
-        <h1>{pack.title}</h1>
-        <p class="by">{say.book.by(pack.book.author, pack.book.illustrator)}</p>
-        <Versions page={page} />
-      </header>
       <div class="opening-spread">
-        <p class="summary first-words">{pack.summary}</p>
+        <header class="book-head">
+          <p class="kind">{say.family.kind}</p>
+          <h1>{pack.title}</h1>
+          <p class="by">{say.book.by(pack.book.author, pack.book.illustrator)}</p>
+          <Versions page={page} />
+          <p class="first-words">{pack.summary}</p>
+        </header>
         {face && <Plate picture={face} linkTo={(url) => linkFrom(page.url, url)} credit={face.credit === undefined ? undefined : say.book.pictureBy(face.credit)} first />}
       </div>
       <Steps say={say} />

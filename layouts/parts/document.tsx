@@ -23,6 +23,9 @@ const contentPolicy = [
   "form-action 'none'",
 ].join('; ');
 
+/** A bookmark ribbon for the browser's tab. */
+const icon = "data:image/svg+xml,%3Csvg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 32 32'%3E%3Cpath fill='%239b3a24' d='M9 2h14v28l-7-7-7 7z'/%3E%3C/svg%3E";
+
 interface Props {
   readonly page: Page;
   /** Title of the page without the library's name; undefined for the library's first page. */
@@ -78,6 +81,7 @@ function Head({ page, title, description, script, data }: Props): JSX.Element {
       <meta name="color-scheme" content="light dark" />
       <link rel="stylesheet" href={linkFrom(url, assets.css)} media="screen" />
       <link rel="stylesheet" href={linkFrom(url, assets.printCss)} media="print" />
+      <link rel="icon" href={icon} />
       {page.alternates.map((each) => (
         <link rel="alternate" hreflang={each.language} href={addressOf(library.address, each.url) ?? linkFrom(url, each.url)} />
       ))}
