@@ -1,0 +1,62 @@
+/** The commands as a person types them, each in its own process. */
+import { readdir, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { bookfellow, smallLibrary, soundPack } from '../build/small-library.ts';
+
+describe('bookfellow', () => {
+  test('without a word shows what there is and ends with 2; asked for help it ends with 0', async () => {
+    const bare = await bookfellow([]);
+    const asked = await bookfellow(['--help']);
+    expect([bare.code, asked.code]).toEqual([2, 0]);
+    for (const command of ['build', 'check', 'measure', 'plan', 'new', 'preview']) expect(asked.out).toContain(`bookfellow ${command}`);
+    expect(bare.out).toBe(asked.out);
+  });
+
+  test.each(['build', 'check', 'measure', 'plan', 'new', 'preview'])('%s --help tells about that command and does nothing', async (command) => {
+    const { code, out } = await bookfellow([command, '--help']);
+    expect([code, out.startsWith(`bookfellow ${command}: `)]).toEqual([0, true]);
+  });
+
+  test.each([
+    [['build', '--content', 'no-such-folder'], 'There is no folder "no-such-folder" here'],
+    [['check', '--colour'], '"--colour" was not understood here. This command knows: --content'],
+    [['constructor'], 'There is no command "constructor"'],
+    [['new'], 'Name the new pack with one word'],
+  ])('%j ends with 2 and a sentence, not a stack of lines', async (args, sentence) => {
+    const { code, err } = await bookfellow(args);
+    expect([code, err]).toEqual([2, expect.stringContaining(sentence)]);
+    expect(err).not.toMatch(/^\s+at /m);
+  });
+});
+
+describe('bookfellow new', () => {
+  test('begins a pack that check tells only blanks about, and never overwrites one', async () => {
+    const { content } = await smallLibrary({});
+    const made = await bookfellow(['new', 'the-paper-boat', '--content', content]);
+    expect(made.code).toBe(0);
+    expect((await readdir(join(content, 'packs/the-paper-boat'))).sort()).toEqual(['pack.md', 'pictures', 'private']);
+    const checked = await bookfellow(['check', '--content', content, '--json']);
+    const codes = (JSON.parse(checked.out) as readonly { readonly code: string }[]).map((found) => found.code);
+    expect(new Set(codes)).toEqual(new Set(['pack/blank', 'more/of-the-same']));
+    const before = await readFile(join(content, 'packs/the-paper-boat/pack.md'), 'utf8');
+    const again = await bookfellow(['new', 'the-paper-boat', '--content', content]);
+    expect([again.code, again.err]).toEqual([2, expect.stringContaining('it was left as it is')]);
+    expect(await readFile(join(content, 'packs/the-paper-boat/pack.md'), 'utf8')).toBe(before);
+  });
+
+  test.each(['The Paper Boat', '../outside', 'con', ''])('refuses the name "%s" and makes nothing', async (name) => {
+    const { content, folder } = await smallLibrary({});
+    const { code } = await bookfellow(['new', name, '--content', content]);
+    expect(code).toBe(2);
+    expect([await readdir(join(content, 'packs')), await readdir(folder)]).toEqual([[], ['content']]);
+  });
+});
+
+test('what a pack holds cannot steer the terminal that a finding is shown in', async () => {
+  const { content } = await smallLibrary({ 'packs/hen/pack.md': await soundPack(['kind: predict', 'kind: "\\e]0;title\\a\\e[2J"']) });
+  const { out } = await bookfellow(['check', '--content', content]);
+  expect(out).toContain('pack/hen/pack.md'.replace('pack/', 'packs/'));
+  // eslint-disable-next-line no-control-regex -- control characters are what is looked for
+  expect(out).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/);
+});

@@ -1,0 +1,156 @@
+/**
+ * A report, never a test: how long our build takes for 1,000 packs, beside the bare engine making as many plain pages of the
+ * same size, and how long `bookfellow --help` takes beside an empty Node. Each is run in its own process, from nothing.
+ *
+ *   node --import tsx test/speed/build-1000.ts [number of packs]
+ */
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const [count, task, folder = ''] = [Number(process.argv[2] ?? 1000), process.argv[3], process.argv[4]];
+
+if (task === 'ours') await buildOurs();
+else if (task === 'bare') await buildBare();
+else report();
+
+/** Numbers from 0 to 1 that are the same each time (mulberry32). */
+function seeded(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+function writePacks(content: string): void {
+  const random = seeded(20260301);
+  const nouns = ['ferry', 'kettle', 'orchard', 'lantern', 'puddle', 'thimble', 'gate', 'sparrow', 'ladder', 'cellar', 'mitten', 'harbour'];
+  const verbs = ['waits for', 'borrows', 'mends', 'follows', 'finds', 'carries', 'hides from', 'draws'];
+  const pick = (list: readonly string[]) => list[Math.floor(random() * list.length)] ?? '';
+  const sentence = () => `The ${pick(nouns)} ${pick(verbs)} the ${pick(nouns)}, and the ${pick(nouns)} ${pick(verbs)} the ${pick(nouns)}.`;
+  const sentences = (number: number) => Array.from({ length: number }, sentence).join(' ');
+  for (let index = 0; index < count; index++) {
+    const stops = Array.from(
+      { length: 5 },
+      (_, stop) => `  - id: stop-${stop}
+    at: { opening: ${stop * 2 + 1}, cue: "${pick(nouns)} by the ${pick(nouns)}" }
+    ask: "What will the ${pick(nouns)} do, and how do you know?"
+    kind: predict
+    depth: ${1 + (stop % 4)}
+    answer: ${stop % 2 === 0 ? 'write' : 'say'}
+    or: draw
+    frames: ["It will ___.", "It will ___ because ___."]
+    models: [{ text: "It will wait." }, { text: "It will wait because ${sentence().toLowerCase().slice(0, -1)}." }]
+    listen for: "${sentence()}"
+    if quiet: "${sentence()}"
+`,
+    ).join('');
+    const text = `---
+title: "The ${pick(nouns)} and the ${pick(nouns)} ${index}"
+language: en
+summary: "${sentences(2)}"
+book: { title: "The ${pick(nouns)} ${index}", author: Nobody, openings: 12, words: 300, rights: our own }
+by: { name: The speed shelf, licence: CC0 1.0 }
+for: { grades: [K, 1], minutes: 40 }
+readings: [{ reading: 1, purpose: "${sentence()}" }]
+stops:
+${stops}words:
+${Array.from({ length: 4 }, () => `  - { word: ${pick(nouns)}, meaning: "${sentence()}", situation: "${sentence()}" }\n`).join('')}home: { prompts: ["${sentence()}", "${sentence()}"] }
+---
+
+## About this book
+
+${sentences(6)}
+
+## After reading
+
+${sentences(6)}
+`;
+    const pack = join(content, 'packs', `pack-${String(index).padStart(5, '0')}`);
+    mkdirSync(pack, { recursive: true });
+    writeFileSync(join(pack, 'pack.md'), text);
+  }
+}
+
+async function buildOurs(): Promise<void> {
+  const { build } = await import('../../src/build/build.ts');
+  const built = await build({ content: join(folder, 'content'), site: join(folder, 'site'), cache: join(folder, 'cache'), strict: false });
+  if (built.published !== count) throw new Error(`${built.published} of ${count} packs were published: ${JSON.stringify(built.findings[0])}`);
+  tellCosts();
+}
+
+/** The peer: the engine alone, with plain text functions for templates and pages of the number and sizes that ours came to. */
+async function buildBare(): Promise<void> {
+  const { default: Eleventy } = await import('@11ty/eleventy');
+  const pages = JSON.parse(readFileSync(join(folder, 'sizes.json'), 'utf8')) as readonly { url: string; bytes: number }[];
+  mkdirSync(join(folder, 'empty'), { recursive: true });
+  const paragraph = '<p>The ferry waits for the kettle, and the lantern follows the sparrow to the orchard.</p>\n';
+  const engine = new Eleventy(join(folder, 'empty'), join(folder, 'bare'), {
+    quietMode: true,
+    configPath: false,
+    config(config) {
+      config.setUseGitIgnore(false);
+      config.addTemplate<{ each: { url: string; bytes: number } }>('pages.11ty.js', {
+        data: { pages, pagination: { data: 'pages', size: 1, alias: 'each' }, permalink: (data: { each: { url: string } }) => data.each.url },
+        render: ({ each }) => `<!doctype html><html lang="en"><head><title>${each.url}</title></head><body><h1>${each.url}</h1>\n${paragraph.repeat(Math.ceil(each.bytes / paragraph.length))}</body></html>`,
+      });
+    },
+  });
+  engine.disableLogger();
+  await engine.write();
+  tellCosts();
+}
+
+interface Costs {
+  readonly cpuSeconds: number;
+  readonly peakMegabytes: number;
+}
+
+function tellCosts(): void {
+  const { user, system } = process.cpuUsage();
+  const costs: Costs = { cpuSeconds: (user + system) / 1e6, peakMegabytes: process.resourceUsage().maxRSS / 1024 };
+  console.log(`\n${JSON.stringify(costs)}`);
+}
+
+function inOwnProcess(what: string, at: string): Costs & { readonly seconds: number } {
+  const started = performance.now();
+  const ended = spawnSync(process.execPath, ['--import', 'tsx', fileURLToPath(import.meta.url), String(count), what, at], { cwd: root, encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'] });
+  if (ended.status !== 0) throw new Error(`${what} ended with ${ended.status ?? ended.signal ?? 'nothing'}: ${ended.stdout}`);
+  return { ...(JSON.parse(ended.stdout.trim().split('\n').at(-1) ?? '') as Costs), seconds: (performance.now() - started) / 1000 };
+}
+
+function report(): void {
+  const place = mkdtempSync(join(tmpdir(), 'bookfellow-speed-'));
+  writePacks(join(place, 'content'));
+  const ours = inOwnProcess('ours', place);
+  const sizes = readdirSync(join(place, 'site'), { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('.html'))
+    .map((url) => ({ url, bytes: statSync(join(place, 'site', url)).size }));
+  writeFileSync(join(place, 'sizes.json'), JSON.stringify(sizes));
+  const bare = inOwnProcess('bare', place);
+  const line = (name: string, { seconds, cpuSeconds, peakMegabytes }: typeof ours) =>
+    console.log(`${name.padEnd(12)} ${seconds.toFixed(1).padStart(6)} s  ${(count / seconds).toFixed(0).padStart(5)} packs a second  ${cpuSeconds.toFixed(1).padStart(6)} CPU s  ${peakMegabytes.toFixed(0).padStart(5)} MB at most`);
+  console.log(`${count} packs, ${sizes.length} pages, ${(sizes.reduce((sum, each) => sum + each.bytes, 0) / 1e6).toFixed(1)} MB of HTML, from nothing, Node ${process.versions.node}`);
+  line('bookfellow', ours);
+  line('bare engine', bare);
+  console.log(`ratio        ${(ours.seconds / bare.seconds).toFixed(2)} in time, ${(ours.cpuSeconds / bare.cpuSeconds).toFixed(2)} in CPU`);
+  const [help, empty] = [['src/cli/bookfellow.js', '--help'], ['-e', '0']].map((args) => fastest(() => spawnSync(process.execPath, args, { cwd: root, stdio: 'ignore' })));
+  console.log(`start-up     bookfellow --help ${help?.toFixed(0) ?? ''} ms, an empty Node ${empty?.toFixed(0) ?? ''} ms (fastest of 5)`);
+  rmSync(place, { recursive: true });
+}
+
+function fastest(work: () => void): number {
+  return Math.min(
+    ...Array.from({ length: 5 }, () => {
+      const started = performance.now();
+      work();
+      return performance.now() - started;
+    }),
+  );
+}
