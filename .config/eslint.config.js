@@ -14,7 +14,6 @@ export default defineConfig(
       'no-control-regex': 'error',
       'no-empty': 'error',
       'no-fallthrough': 'error',
-      'no-promise-executor-return': 'error',
       'no-self-compare': 'error',
       'no-unsafe-finally': 'error',
       'no-useless-escape': 'error',
@@ -27,6 +26,8 @@ export default defineConfig(
       '@typescript-eslint/dot-notation': 'off',
       // Off, because it takes `undefined` for void: a reader that tells a finding and answers `undefined` in one line is the house's way.
       '@typescript-eslint/no-confusing-void-expression': 'off',
+      // A finding that needs no facts has `Record<never, never>` for them, which the rule takes for a slip.
+      '@typescript-eslint/no-generated-empty-object-type': 'off',
       // Letters of words and digits of numbers are counted by code point on purpose; no emoji is split.
       '@typescript-eslint/no-misused-spread': ['error', { allow: ['string'] }],
     },

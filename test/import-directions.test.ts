@@ -49,6 +49,7 @@ const doors: Readonly<Record<string, readonly string[]>> = {
   sharp: ['src/build/pictures.ts'],
   '@11ty/eleventy': ['src/build/eleventy.ts'],
   esbuild: ['src/build/browser-code.ts'],
+  linkinator: ['src/build/check-links.ts'],
   chokidar: ['src/build/preview.ts'],
   '@myriaddreamin/typst-ts-node-compiler': ['src/build/pdf.ts'],
   fflate: ['src/build/zip.ts', 'src/outputs/zip.ts'],
@@ -82,7 +83,16 @@ function importsOf(file: string): readonly Import[] {
     const name = specifier.text;
     const inside = name.startsWith('.');
     const library = inside ? undefined : name.startsWith('node:') ? name : name.split('/', name.startsWith('@') ? 2 : 1).join('/');
-    found.push({ from: file, to: inside ? relative(root, join(root, dirname(file), name)).split(sep).join('/') : name, library, typeOnly });
+    found.push({
+      from: file,
+      to: inside
+        ? relative(root, join(root, dirname(file), name))
+            .split(sep)
+            .join('/')
+        : name,
+      library,
+      typeOnly,
+    });
   };
   const walk = (node: ts.Node): void => {
     if (ts.isImportDeclaration(node)) add(node.moduleSpecifier, node.importClause?.phaseModifier === ts.SyntaxKind.TypeKeyword);

@@ -47,7 +47,7 @@ interface Counts {
 /** Runs vitest and adds its counts to the sum; a file that could not even be loaded counts as a failure. */
 function runVitest(env: Readonly<Record<string, string>>, filters: readonly string[]): void {
   const counted = join(scratch, 'counts.json');
-  const fine = runNode([programOf('vitest'), 'run', '--config', '.config/vitest.config.ts', '--reporter=default', '--reporter=json', `--outputFile.json=${counted}`, ...filters], env);
+  const fine = runNode([programOf('vitest'), 'run', '--config', '.config/vitest.config.js', '--reporter=default', '--reporter=json', `--outputFile.json=${counted}`, ...filters], env);
   let counts: Counts | undefined;
   try {
     counts = JSON.parse(readFileSync(counted, 'utf8')) as Counts;

@@ -10,7 +10,15 @@ import { bookfellow, buildSmall, filesIn, smallLibrary, soundPack, type SmallLib
 async function brokenPacks(mark: string): Promise<Readonly<Record<string, readonly [text: string, told: readonly string[]]>>> {
   const sound = await soundPack();
   const picture = (lines: string) => sound.replace('home:\n', `pictures:\n${lines}home:\n`);
-  const bomb = ['a: &a [x, x, x, x, x, x, x, x, x]', ...'bcdefghi'.split('').map((name, index) => `${name}: &${name} [${Array<string>(9).fill(`*${'abcdefgh'.charAt(index)}`).join(', ')}]`)];
+  const bomb = [
+    'a: &a [x, x, x, x, x, x, x, x, x]',
+    ...'bcdefghi'.split('').map(
+      (name, index) =>
+        `${name}: &${name} [${Array<string>(9)
+          .fill(`*${'abcdefgh'.charAt(index)}`)
+          .join(', ')}]`,
+    ),
+  ];
   return {
     'bad-yaml': [sound.replace('summary: Odile borrows', 'summary: Odile borrows: and'), ['4:10 stop yaml/syntax']],
     'unknown-field': [sound.replace('  minutes: 30', '  minutes: 30\n  colour: blue'), ['18:3 warn pack/unknown-field']],
@@ -32,7 +40,9 @@ let ranCode = true;
 let broken: Awaited<ReturnType<typeof brokenPacks>>;
 
 beforeAll(async () => {
-  const picture = await sharp({ create: { width: 40, height: 30, channels: 3, background: '#8aa' } }).png().toBuffer();
+  const picture = await sharp({ create: { width: 40, height: 30, channels: 3, background: '#8aa' } })
+    .png()
+    .toBuffer();
   const empty = await smallLibrary({});
   broken = await brokenPacks(join(empty.folder, 'was-run'));
   library = await smallLibrary({

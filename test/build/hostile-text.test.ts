@@ -122,7 +122,13 @@ test.each(['', 'booklet/', 'lesson/'])('the page packs/hostile/%s has the elemen
     return page.evaluate(() =>
       [...document.querySelectorAll('*')]
         .filter((element) => element.tagName !== 'BR' && element.tagName !== 'WBR')
-        .map((element) => `${element.tagName.toLowerCase()} ${[...element.attributes].map((each) => each.name).sort().join(' ')}`),
+        .map(
+          (element) =>
+            `${element.tagName.toLowerCase()} ${[...element.attributes]
+              .map((each) => each.name)
+              .sort()
+              .join(' ')}`,
+        ),
     );
   };
   expect(await shapeOf('hostile')).toEqual(await shapeOf('plain'));

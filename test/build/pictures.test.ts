@@ -22,7 +22,9 @@ async function builtWith(name: string, bytes: Buffer) {
 
 describe('a photograph', () => {
   test('loses its camera, its place and its thumbnail', async () => {
-    const photo = await (await halves())
+    const photo = await (
+      await halves()
+    )
       .withExif({ IFD0: { Make: 'canary-camera', Copyright: 'canary-person' }, IFD3: { GPSLatitudeRef: 'N', GPSLatitude: '51/1 30/1 0/1' } })
       .withXmp('<x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#"><rdf:Description rdf:about="canary-xmp"/></rdf:RDF></x:xmpmeta>')
       .jpeg()

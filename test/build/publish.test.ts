@@ -123,7 +123,11 @@ describe('the lock', () => {
 
 test('what is private stays private: the passage, remarks in the YAML, unknown fields and paths of this machine are in no file of the site', async () => {
   const library = await smallLibrary({
-    'packs/hen/pack.md': await soundPack(['language: en', 'language: en # canary-remark'], ['  minutes: 30', '  minutes: 30\n  canary-field: canary-value'], ['## About', '<!-- canary-comment -->\n\n## About']),
+    'packs/hen/pack.md': await soundPack(
+      ['language: en', 'language: en # canary-remark'],
+      ['  minutes: 30', '  minutes: 30\n  canary-field: canary-value'],
+      ['## About', '<!-- canary-comment -->\n\n## About'],
+    ),
     'packs/hen/private/passage.txt': 'The canary-passage sat on the axle.',
     'packs/hen/private/room.md': 'canary-room',
     'packs/hen/notes.txt': 'canary-notes',

@@ -43,7 +43,12 @@ export async function filesIn(folder: string): Promise<readonly string[]> {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
   return entries
     .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name).slice(folder.length + 1).split(sep).join('/'))
+    .map((entry) =>
+      join(entry.parentPath, entry.name)
+        .slice(folder.length + 1)
+        .split(sep)
+        .join('/'),
+    )
     .sort();
 }
 

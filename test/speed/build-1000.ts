@@ -98,7 +98,8 @@ async function buildBare(): Promise<void> {
       config.setUseGitIgnore(false);
       config.addTemplate<{ each: { url: string; bytes: number } }>('pages.11ty.js', {
         data: { pages, pagination: { data: 'pages', size: 1, alias: 'each' }, permalink: (data: { each: { url: string } }) => data.each.url },
-        render: ({ each }) => `<!doctype html><html lang="en"><head><title>${each.url}</title></head><body><h1>${each.url}</h1>\n${paragraph.repeat(Math.ceil(each.bytes / paragraph.length))}</body></html>`,
+        render: ({ each }) =>
+          `<!doctype html><html lang="en"><head><title>${each.url}</title></head><body><h1>${each.url}</h1>\n${paragraph.repeat(Math.ceil(each.bytes / paragraph.length))}</body></html>`,
       });
     },
   });
@@ -135,12 +136,17 @@ function report(): void {
   writeFileSync(join(place, 'sizes.json'), JSON.stringify(sizes));
   const bare = inOwnProcess('bare', place);
   const line = (name: string, { seconds, cpuSeconds, peakMegabytes }: typeof ours) =>
-    console.log(`${name.padEnd(12)} ${seconds.toFixed(1).padStart(6)} s  ${(count / seconds).toFixed(0).padStart(5)} packs a second  ${cpuSeconds.toFixed(1).padStart(6)} CPU s  ${peakMegabytes.toFixed(0).padStart(5)} MB at most`);
+    console.log(
+      `${name.padEnd(12)} ${seconds.toFixed(1).padStart(6)} s  ${(count / seconds).toFixed(0).padStart(5)} packs a second  ${cpuSeconds.toFixed(1).padStart(6)} CPU s  ${peakMegabytes.toFixed(0).padStart(5)} MB at most`,
+    );
   console.log(`${count} packs, ${sizes.length} pages, ${(sizes.reduce((sum, each) => sum + each.bytes, 0) / 1e6).toFixed(1)} MB of HTML, from nothing, Node ${process.versions.node}`);
   line('bookfellow', ours);
   line('bare engine', bare);
   console.log(`ratio        ${(ours.seconds / bare.seconds).toFixed(2)} in time, ${(ours.cpuSeconds / bare.cpuSeconds).toFixed(2)} in CPU`);
-  const [help, empty] = [['src/cli/bookfellow.js', '--help'], ['-e', '0']].map((args) => fastest(() => spawnSync(process.execPath, args, { cwd: root, stdio: 'ignore' })));
+  const [help, empty] = [
+    ['src/cli/bookfellow.js', '--help'],
+    ['-e', '0'],
+  ].map((args) => fastest(() => spawnSync(process.execPath, args, { cwd: root, stdio: 'ignore' })));
   console.log(`start-up     bookfellow --help ${help?.toFixed(0) ?? ''} ms, an empty Node ${empty?.toFixed(0) ?? ''} ms (fastest of 5)`);
   rmSync(place, { recursive: true });
 }

@@ -1,6 +1,6 @@
 /**
  * The whole of a tiny site as a list that a reviewer can read: every path, and the text of every file that is no page.
- * After a wanted change: npx vitest run --config .config/vitest.config.ts test/trees -u
+ * After a wanted change: npx vitest run --config .config/vitest.config.js test/trees -u
  */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';

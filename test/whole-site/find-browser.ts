@@ -7,11 +7,7 @@ const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-s
 
 /** Usual places of a browser that is installed and in no search path. */
 const places: Readonly<Partial<Record<NodeJS.Platform, readonly string[]>>> = {
-  darwin: [
-    '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
-    '/Applications/Chromium.app/Contents/MacOS/Chromium',
-    '/Applications/Microsoft Edge.app/Contents/MacOS/Microsoft Edge',
-  ],
+  darwin: ['/Applications/Google Chrome.app/Contents/MacOS/Google Chrome', '/Applications/Chromium.app/Contents/MacOS/Chromium', '/Applications/Microsoft Edge.app/Contents/MacOS/Microsoft Edge'],
   win32: ['ProgramFiles', 'ProgramFiles(x86)', 'LocalAppData'].flatMap((name) => {
     const folder = process.env[name];
     return folder === undefined ? [] : [join(folder, 'Google/Chrome/Application/chrome.exe'), join(folder, 'Microsoft/Edge/Application/msedge.exe')];

@@ -7,12 +7,12 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { HtmlValidate, StaticConfigLoader, type ConfigData } from 'html-validate';
 import { expect, test } from 'vitest';
-import config from '../../.config/html-validate.json' with { type: 'json' };
 import { builtSite, pagesIn } from './site.ts';
 
 const site = await builtSite();
 const pages = await pagesIn(site);
-const validator = new HtmlValidate(new StaticConfigLoader(config as ConfigData));
+const config = JSON.parse(await readFile(new URL('../../.config/html-validate.json', import.meta.url), 'utf8')) as ConfigData;
+const validator = new HtmlValidate(new StaticConfigLoader(config));
 
 test.each(pages)('/%s is sound HTML', async (page) => {
   const file = join(site, page === '' || page.endsWith('/') ? `${page}index.html` : page);

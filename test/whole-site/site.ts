@@ -75,7 +75,11 @@ export async function serveBelowRoot(site: string): Promise<{ readonly address: 
     address: `http://127.0.0.1:${String(port)}/library/`,
     close: async () => {
       server.closeAllConnections();
-      await new Promise((done) => server.close(done));
+      await new Promise<void>((done) => {
+        server.close(() => {
+          done();
+        });
+      });
     },
   };
 }

@@ -20,7 +20,7 @@ describe('front matter', () => {
 
   function leaves(raw: Raw, path = ''): readonly string[] {
     if (typeof raw === 'string') return [`${path} = ${raw}`];
-    return Object.entries(raw).flatMap(([key, value]) => leaves(value as Raw, path === '' ? key : `${path}.${key}`));
+    return Object.entries(raw).flatMap(([key, value]) => leaves(value, path === '' ? key : `${path}.${key}`));
   }
 
   test('of files with Windows or old Macintosh line ends, or a byte order mark, says the same at the same lines', () => {
@@ -57,7 +57,12 @@ describe('the body', () => {
 describe('the word that was meant', () => {
   const words = ['title', 'language', 'summary', 'book', 'readings', 'stops', 'words'];
   test.each(casesIn('nearest'))('$title', ({ input, expected }) => {
-    expect(input.split('\n').map((word) => nearest(word, words) ?? '(none)').join('\n')).toBe(expected);
+    expect(
+      input
+        .split('\n')
+        .map((word) => nearest(word, words) ?? '(none)')
+        .join('\n'),
+    ).toBe(expected);
   });
 });
 
