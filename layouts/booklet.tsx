@@ -32,7 +32,7 @@ export function Booklet(page: PageOf<PackView>): JSX.Element {
       <Cover page={page} say={say} />
       <ol class="sheets">
         {pack.stops.map((stop, index) => (
-          <Sheet stop={stop} number={index + 1} say={say} picture={shown.pictures.find((each) => each.stop === stop.id)} linkTo={(url) => linkFrom(page.url, url)} />
+          <Sheet title={pack.title} stop={stop} number={index + 1} say={say} picture={shown.pictures.find((each) => each.stop === stop.id)} linkTo={(url) => linkFrom(page.url, url)} />
         ))}
       </ol>
       <Rating pack={pack} say={say} />
@@ -73,6 +73,7 @@ function Cover({ page, say }: { readonly page: PageOf<PackView>; readonly say: P
 }
 
 interface SheetProps {
+  readonly title: string;
   readonly stop: Stop;
   readonly number: number;
   readonly say: Phrases;
@@ -81,12 +82,14 @@ interface SheetProps {
 }
 
 /** One stop on one calm page: the question, the ways to answer, words to begin with, and room. */
-function Sheet({ stop, number, say, picture, linkTo }: SheetProps): JSX.Element {
+function Sheet({ title, stop, number, say, picture, linkTo }: SheetProps): JSX.Element {
   const ways = waysOf(stop);
   return (
     <li class="sheet" id={`stop-${stop.id}`} data-stop={stop.id} data-ways={ways.join(' ')}>
       <p class="sheet-place">
         <span class="numeral">{number}</span> <span>{say.booklet.open(stop.at.opening)}</span>
+        <span class="paper-only sheet-book">{title}</span>
+        <span class="paper-only sheet-name">{say.booklet.name}</span>
       </p>
       <h2 class="ask">{stop.ask}</h2>
       {picture && stop.at.picture === 'shown' && <Plate picture={picture} linkTo={linkTo} credit={picture.credit === undefined ? undefined : say.book.pictureBy(picture.credit)} />}

@@ -62,13 +62,13 @@ function Entry({ page, shown, first }: { readonly page: PageOf<LibraryView>; rea
         </h3>
         <p class="by">{say.book.by(pack.book.author, pack.book.illustrator)}</p>
         <p class="summary">{pack.summary}</p>
-        <p class="leaders">
-          <span>{say.forGrades(pack.for.grades)}</span>
-          <span class="leader" aria-hidden="true" />
-          <span class="unseen">, </span>
-          <span>{say.minutesInWords(pack.for.minutes)}</span>
-        </p>
       </div>
+      <p class="leaders">
+        <span>{say.forGrades(pack.for.grades)}</span>
+        <span class="leader" aria-hidden="true" />
+        <span class="leader-comma">, </span>
+        <span>{say.minutesInWords(pack.for.minutes)}</span>
+      </p>
     </li>
   );
 }

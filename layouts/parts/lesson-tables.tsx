@@ -12,7 +12,7 @@ interface Props {
 /** A table in a box of its own: on a narrow screen the box scrolls and the page does not. */
 function WideTable({ by, heads, children }: { readonly by: string; readonly heads: readonly string[]; readonly children: ComponentChildren }): JSX.Element {
   return (
-    <div class="wide" role="region" aria-labelledby={by} tabIndex={0}>
+    <section class="wide" aria-labelledby={by} tabIndex={0}>
       <table>
         <thead>
           <tr>
@@ -23,7 +23,7 @@ function WideTable({ by, heads, children }: { readonly by: string; readonly head
         </thead>
         <tbody>{children}</tbody>
       </table>
-    </div>
+    </section>
   );
 }
 
@@ -53,7 +53,7 @@ export function Rubric({ pack, say }: Props): JSX.Element | null {
   if (rubric.length === 0) return null;
   const examples = rubric.some((row) => row.example !== undefined);
   return (
-    <section aria-labelledby="rubric">
+    <section>
       <h2 id="rubric">{say.lesson.rubric}</h2>
       <p class="note">{say.lesson.rubricNote}</p>
       <WideTable by="rubric" heads={[say.lesson.trait, say.lesson.meets, say.lesson.notYet, ...(examples ? [say.lesson.example] : [])]}>
@@ -74,7 +74,7 @@ export function Words({ pack, say }: Props): JSX.Element | null {
   const words = pack.words ?? [];
   if (words.length === 0) return null;
   return (
-    <section aria-labelledby="words">
+    <section>
       <h2 id="words">{say.lesson.words}</h2>
       <WideTable by="words" heads={[say.lesson.word, say.lesson.meaning, say.lesson.situation, say.lesson.gesture]}>
         {words.map((word) => (
@@ -102,7 +102,7 @@ export function Feelings({ pack, say }: Props): JSX.Element | null {
   const feelings = pack.feelings ?? [];
   if (feelings.length === 0) return null;
   return (
-    <section aria-labelledby="feelings">
+    <section>
       <h2 id="feelings">{say.lesson.feelings}</h2>
       <WideTable by="feelings" heads={[say.lesson.feeling, say.lesson.family, say.lesson.strength, say.lesson.situation]}>
         {feelings.map((feeling) => (

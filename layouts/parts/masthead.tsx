@@ -28,6 +28,7 @@ export function Masthead({ page }: { readonly page: Page }): JSX.Element {
         <p class="site-name">
           <a href={linkFrom(url, root)}>{nameOf(page)}</a>
         </p>
+        <OtherLanguages page={page} />
         <nav aria-label={say.nav}>
           <ul>
             {links.map((link) => (
@@ -39,7 +40,6 @@ export function Masthead({ page }: { readonly page: Page }): JSX.Element {
             ))}
           </ul>
         </nav>
-        <OtherLanguages page={page} />
       </div>
       <Rule double />
     </header>

@@ -38,7 +38,7 @@ export const es: Phrases = {
     nav: 'Principal',
     library: 'La biblioteca',
     homeReading: 'Leer en casa',
-    about: 'Quiénes somos',
+    about: 'Acerca de',
     languages: 'Idiomas',
     trail: 'Usted está aquí',
     privacy: 'Privacidad',
