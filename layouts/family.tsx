@@ -135,8 +135,7 @@ function Words({ pack, say }: { readonly pack: PackFields; readonly say: Phrases
               )}
               {Object.entries(word.inOtherLanguages ?? {}).map(([language, other]) => (
                 <p class="other-language">
-                  <em>{say.inLanguage(languageName(language, pack.language))}</em>{' '}
-                  <strong lang={language}>{other}</strong>
+                  <em>{say.inLanguage(languageName(language, pack.language))}</em> <strong lang={language}>{other}</strong>
                 </p>
               ))}
             </dd>

@@ -100,7 +100,13 @@ function Before({ pack, say }: PartProps): JSX.Element {
                   <span class="standard">
                     {' '}
                     {standard.paraphrase} (
-                    {standard.uri === undefined ? standard.framework : <a href={standard.uri} rel="noreferrer">{standard.framework}</a>}
+                    {standard.uri === undefined ? (
+                      standard.framework
+                    ) : (
+                      <a href={standard.uri} rel="noreferrer">
+                        {standard.framework}
+                      </a>
+                    )}
                     {standard.code !== undefined && `, ${standard.code}`})
                   </span>
                 )}

@@ -49,6 +49,11 @@ export function Footer({ page }: { readonly page: Page }): JSX.Element {
 /** Whom to ask; a mail or web address becomes a link. */
 function Contact({ text }: { readonly text: string }): JSX.Element {
   if (/^[^\s@<>"]+@[^\s@<>"]+$/.test(text)) return <a href={`mailto:${text}`}>{text}</a>;
-  if (/^https?:\/\/[^\s<>"]+$/.test(text)) return <a href={text} rel="noreferrer">{text}</a>;
+  if (/^https?:\/\/[^\s<>"]+$/.test(text))
+    return (
+      <a href={text} rel="noreferrer">
+        {text}
+      </a>
+    );
   return <>{text}</>;
 }

@@ -57,7 +57,12 @@ export async function makePicture(path: string, name: string, folderUrl: string,
   const folder = join(cache, 'pictures', hash);
   const sizes = (await readSizes(folder)) ?? (await makeSizes(bytes, folder));
   if (!sizes) return undefined;
-  const stem = name.replace(/\.[^.]*$/, '').toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '') || 'picture';
+  const stem =
+    name
+      .replace(/\.[^.]*$/, '')
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/^-+|-+$/g, '') || 'picture';
   const urlOf = (width: number, ending: string) => `${folderUrl}${stem}-${hash.slice(0, 8)}-${String(width)}.${ending}`;
   return {
     width: sizes.width,

@@ -37,6 +37,9 @@ function throughStages(source: Source, library: Library): Told {
 
 /** Findings that need all of a book's packs at once: two in one language, or one in a language that the library does not have. */
 function withVersions(told: readonly Told[], library: Library): readonly Told[] {
-  const extra = versionsOf(told.flatMap((each) => each.pack ?? []), library);
+  const extra = versionsOf(
+    told.flatMap((each) => each.pack ?? []),
+    library,
+  );
   return told.map((each) => ({ ...each, findings: [...each.findings, ...extra.filter((found) => found.place.file === each.source.file)] }));
 }

@@ -62,7 +62,9 @@ function inWords({ file, counts, longest, longWords, estimate, leftOut }: Measur
   const lines = [
     file,
     `  ${String(counts.words)} words, ${String(counts.sentences)} sentences; ${mean.toFixed(0)} words in the mean sentence, ${String(longest)} in the longest.`,
-    longWords.length === 0 ? '  No words of three syllables or more.' : `  Words of three syllables or more: ${longWords.slice(0, 12).join(', ')}${longWords.length > 12 ? `, and ${String(longWords.length - 12)} more` : ''}.`,
+    longWords.length === 0
+      ? '  No words of three syllables or more.'
+      : `  Words of three syllables or more: ${longWords.slice(0, 12).join(', ')}${longWords.length > 12 ? `, and ${String(longWords.length - 12)} more` : ''}.`,
     `  ${estimateInWords(estimate)}`,
   ];
   if (leftOut.headings + leftOut.listItems > 0) lines.push(`  Left out, because they are no running prose: ${String(leftOut.headings)} headings, ${String(leftOut.listItems)} list items.`);

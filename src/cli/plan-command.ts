@@ -69,7 +69,9 @@ function inWords(pack: PlannedPack, reading: number, minutes: number, lesson: Le
   return [
     `${pack.title}, reading ${String(reading)}: ${String(Math.ceil(lesson.total / 60))} minutes, of which ${String(Math.round(lesson.reading / 60))} are reading and ${String(Math.round(talk / 60))} are stops.`,
     ...rows.map((row) => `  ${row.at.padStart(5)}  ${row.what}`),
-    over > 0.5 ? `That is about ${String(Math.ceil(over))} minutes more than the ${String(minutes)} there are. Keep the stops marked "must" and drop the dearest of the others first.` : `That fits into ${String(minutes)} minutes.`,
+    over > 0.5
+      ? `That is about ${String(Math.ceil(over))} minutes more than the ${String(minutes)} there are. Keep the stops marked "must" and drop the dearest of the others first.`
+      : `That fits into ${String(minutes)} minutes.`,
   ].join('\n');
 }
 

@@ -105,13 +105,7 @@ export const mostOfOneCause = 10;
 
 /** Findings in the order of the file, at most `mostOfOneCause` of a code in a file, the rest as one `more/of-the-same`. */
 export function inOrder(findings: readonly Finding[]): readonly Finding[] {
-  const sorted = [...findings].sort(
-    (a, b) =>
-      compareText(a.place.file, b.place.file) ||
-      a.place.line - b.place.line ||
-      a.place.column - b.place.column ||
-      compareText(a.code, b.code),
-  );
+  const sorted = [...findings].sort((a, b) => compareText(a.place.file, b.place.file) || a.place.line - b.place.line || a.place.column - b.place.column || compareText(a.code, b.code));
   const told = new Map<string, number>();
   const kept: Finding[] = [];
   const first = new Map<string, Finding>();

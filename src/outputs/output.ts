@@ -18,10 +18,5 @@ export interface OutputInput {
 
 /** Every text file of the site that is no page. The visible list: a new one is a file and a line here. */
 export function textOutputs(input: OutputInput): readonly Output[] {
-  return [
-    { url: 'schema/pack.json', text: packJsonSchema() },
-    { url: 'packs.json', text: packsJson(input) },
-    ...sitemap(input),
-    { url: 'robots.txt', text: 'User-agent: *\nAllow: /\n' },
-  ];
+  return [{ url: 'schema/pack.json', text: packJsonSchema() }, { url: 'packs.json', text: packsJson(input) }, ...sitemap(input), { url: 'robots.txt', text: 'User-agent: *\nAllow: /\n' }];
 }

@@ -43,11 +43,16 @@ function inEachLanguage(library: Library, path: string): PageContext['alternates
 
 function libraryPage(published: Published, language: string): Page {
   const { library, shown } = published;
-  const packs = byTitle(shown.filter((each) => each.pack.language === language), language);
+  const packs = byTitle(
+    shown.filter((each) => each.pack.language === language),
+    language,
+  );
   const here = new Set(packs.map((each) => each.pack.slug));
   // A book without a pack in this language is offered in the language it has: in the library's own, if there is a choice.
   const others = shown.filter((each) => !here.has(each.pack.slug));
-  const elsewhere = others.filter((each) => each === (others.find((other) => other.pack.slug === each.pack.slug && other.pack.language === library.language) ?? others.find((other) => other.pack.slug === each.pack.slug)));
+  const elsewhere = others.filter(
+    (each) => each === (others.find((other) => other.pack.slug === each.pack.slug && other.pack.language === library.language) ?? others.find((other) => other.pack.slug === each.pack.slug)),
+  );
   return page(published, language, rootOf(language, library.language), inEachLanguage(library, ''), { kind: 'library', packs, elsewhere: byTitle(elsewhere, language) });
 }
 

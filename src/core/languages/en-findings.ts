@@ -45,8 +45,7 @@ export const findingsInEnglish: FindingSentences = {
   'pack/empty-field': (f) => `The field "${f.field}" is empty. Fill it in, or delete the line.`,
   'pack/wrong-type': (f) => `"${f.field}" must be ${kinds[f.expected]}, and ${found(f.found)} stands there.`,
   'pack/not-a-choice': (f) => `"${f.field}" cannot be "${f.found}".${meant(f.suggestion)} It may be: ${f.choices.join(', ')}.`,
-  'pack/out-of-range': (f) =>
-    f.least !== undefined ? `"${f.field}" must be ${String(f.least)} or more; it is ${f.found}.` : `"${f.field}" must be ${String(f.most)} or less; it is ${f.found}.`,
+  'pack/out-of-range': (f) => (f.least !== undefined ? `"${f.field}" must be ${String(f.least)} or more; it is ${f.found}.` : `"${f.field}" must be ${String(f.most)} or less; it is ${f.found}.`),
   'pack/too-long': (f) => `"${f.field}" is too long: ${String(f.length)}, and the most is ${String(f.most)}. Shorten it.`,
   'pack/bad-format': (f) => `"${f.field}" is "${f.found}", which is not in the form that is needed. Write it like this: ${f.example}`,
   'pack/language-of-file': (f) => `The name of this file says "${f.file}", but its language is "${f.language}". Make the two agree.`,
@@ -74,8 +73,7 @@ export const findingsInEnglish: FindingSentences = {
   'stop/opening-past-the-end': (f) => `The stop "${f.id}" is at opening ${String(f.opening)}, but the book has ${String(f.openings)}.`,
   'reading/unknown': (f) => `Reading ${String(f.reading)} is not in the list "readings". Add it there with its purpose.`,
   'frames/missing': (f) => `Children write at the stop "${f.stop}", and it has no sentence frames. Two or three help those who do not know how to begin.`,
-  'models/missing': (f) =>
-    `The stop "${f.stop}" has ${f.found === 0 ? 'no model answer' : 'only one model answer'}. Give two, one of them short, so that answers are judged alike.`,
+  'models/missing': (f) => `The stop "${f.stop}" has ${f.found === 0 ? 'no model answer' : 'only one model answer'}. Give two, one of them short, so that answers are judged alike.`,
   'home/too-many-prompts': (f) => `There are ${String(f.found)} prompts for home. Choose the best ${String(f.most)}; a family has ten minutes.`,
   'text/too-hard': (f) => `The text for families reads like grade ${String(f.grade)}, by estimate. Aim for grade 6: shorter sentences, everyday words. Then ask a parent to read it.`,
   'plan/over-minutes': (f) => `The first reading with all its stops takes about ${String(f.planned)} minutes, and "minutes" says ${String(f.minutes)}. Mark fewer stops for it, or give it more time.`,

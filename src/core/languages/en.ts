@@ -1,6 +1,27 @@
 /** English, and by its type the list of every phrase that a page needs. A page's own text comes from the pack. */
 
-const ones = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve', 'thirteen', 'fourteen', 'fifteen', 'sixteen', 'seventeen', 'eighteen', 'nineteen'];
+const ones = [
+  'zero',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+  'thirteen',
+  'fourteen',
+  'fifteen',
+  'sixteen',
+  'seventeen',
+  'eighteen',
+  'nineteen',
+];
 const tens = ['', '', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
 
 function inWords(n: number): string {
@@ -80,8 +101,18 @@ export const en = {
   ways: { say: 'say it', write: 'write it', draw: 'draw it', act: 'act it out', partner: 'tell a partner' },
   rightsOf: { 'in copyright': 'in copyright', 'public domain': 'in the public domain', licensed: 'under an open licence', 'our own': 'the library’s own' },
   families: {
-    glad: 'glad', sad: 'sad', cross: 'cross', afraid: 'afraid', surprised: 'surprised', disgusted: 'disgusted',
-    calm: 'calm', caring: 'caring', proud: 'proud', ashamed: 'ashamed', curious: 'curious', lonely: 'lonely',
+    glad: 'glad',
+    sad: 'sad',
+    cross: 'cross',
+    afraid: 'afraid',
+    surprised: 'surprised',
+    disgusted: 'disgusted',
+    calm: 'calm',
+    caring: 'caring',
+    proud: 'proud',
+    ashamed: 'ashamed',
+    curious: 'curious',
+    lonely: 'lonely',
   },
   strengths: ['mild', 'middling', 'strong'],
   about: { character: 'about the character: ask for what shows it', me: 'about the child: every answer is true' },
@@ -270,7 +301,10 @@ export const en = {
     meanings: [
       ['Words and sentences', 'counted in all that a family reads on the page: the summary, the questions, the notes and the text. Lists and headings are left out.'],
       ['Words a sentence', 'the mean. A short sentence can still be hard, and a long one easy; it only shows where to look.'],
-      ['Reading grade', 'a formula counts syllables and sentences. It knows nothing of sense, interest or what a reader brings along. It is an estimate for the person who writes, and no level for a person who reads.'],
+      [
+        'Reading grade',
+        'a formula counts syllables and sentences. It knows nothing of sense, interest or what a reader brings along. It is an estimate for the person who writes, and no level for a person who reads.',
+      ],
       ['Pictures described', 'whether each picture that carries meaning has a description. Whether the description is good, only a person can say.'],
       ['Stops', 'how many moments the companion offers. More is not better.'],
     ],

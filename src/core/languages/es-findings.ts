@@ -41,8 +41,7 @@ export const findingsInSpanish: FindingSentences = {
   'pack/empty-field': (f) => `El campo "${f.field}" está vacío. Complételo o borre la línea.`,
   'pack/wrong-type': (f) => `"${f.field}" debe ser ${kinds[f.expected]}, y ahí hay ${found(f.found)}.`,
   'pack/not-a-choice': (f) => `"${f.field}" no puede ser "${f.found}".${meant(f.suggestion)} Puede ser: ${f.choices.join(', ')}.`,
-  'pack/out-of-range': (f) =>
-    f.least !== undefined ? `"${f.field}" debe ser ${String(f.least)} o más; es ${f.found}.` : `"${f.field}" debe ser ${String(f.most)} o menos; es ${f.found}.`,
+  'pack/out-of-range': (f) => (f.least !== undefined ? `"${f.field}" debe ser ${String(f.least)} o más; es ${f.found}.` : `"${f.field}" debe ser ${String(f.most)} o menos; es ${f.found}.`),
   'pack/too-long': (f) => `"${f.field}" es demasiado largo: ${String(f.length)}, y el máximo es ${String(f.most)}. Acórtelo.`,
   'pack/bad-format': (f) => `"${f.field}" es "${f.found}", y esa no es la forma que se necesita. Escríbalo así: ${f.example}`,
   'pack/language-of-file': (f) => `El nombre de este archivo dice "${f.file}", pero su idioma es "${f.language}". Haga que coincidan.`,
@@ -73,6 +72,7 @@ export const findingsInSpanish: FindingSentences = {
   'models/missing': (f) =>
     `La parada "${f.stop}" ${f.found === 0 ? 'no tiene respuestas modelo' : 'tiene una sola respuesta modelo'}. Dé dos, una de ellas corta, para que las respuestas se valoren igual.`,
   'home/too-many-prompts': (f) => `Hay ${String(f.found)} preguntas para casa. Elija las ${String(f.most)} mejores; una familia tiene diez minutos.`,
-  'text/too-hard': (f) => `El texto para familias se lee como de grado ${String(f.grade)}, según una estimación. Busque el grado 6: frases más cortas, palabras de todos los días. Luego pida a una familia que lo lea.`,
+  'text/too-hard': (f) =>
+    `El texto para familias se lee como de grado ${String(f.grade)}, según una estimación. Busque el grado 6: frases más cortas, palabras de todos los días. Luego pida a una familia que lo lea.`,
   'plan/over-minutes': (f) => `La primera lectura con todas sus paradas dura unos ${String(f.planned)} minutos, y "minutes" dice ${String(f.minutes)}. Deje menos paradas o dé más tiempo.`,
 };

@@ -2,7 +2,38 @@ import type { Phrases } from './en.ts';
 
 /** Spanish as it is written in Latin America. */
 
-const ones = ['cero', 'uno', 'dos', 'tres', 'cuatro', 'cinco', 'seis', 'siete', 'ocho', 'nueve', 'diez', 'once', 'doce', 'trece', 'catorce', 'quince', 'dieciséis', 'diecisiete', 'dieciocho', 'diecinueve', 'veinte', 'veintiuno', 'veintidós', 'veintitrés', 'veinticuatro', 'veinticinco', 'veintiséis', 'veintisiete', 'veintiocho', 'veintinueve'];
+const ones = [
+  'cero',
+  'uno',
+  'dos',
+  'tres',
+  'cuatro',
+  'cinco',
+  'seis',
+  'siete',
+  'ocho',
+  'nueve',
+  'diez',
+  'once',
+  'doce',
+  'trece',
+  'catorce',
+  'quince',
+  'dieciséis',
+  'diecisiete',
+  'dieciocho',
+  'diecinueve',
+  'veinte',
+  'veintiuno',
+  'veintidós',
+  'veintitrés',
+  'veinticuatro',
+  'veinticinco',
+  'veintiséis',
+  'veintisiete',
+  'veintiocho',
+  'veintinueve',
+];
 const tens = ['', '', '', 'treinta', 'cuarenta', 'cincuenta', 'sesenta', 'setenta', 'ochenta', 'noventa'];
 
 function inWords(n: number): string {
@@ -14,7 +45,9 @@ function inWords(n: number): string {
 
 /** The number before a masculine noun: "un minuto", "veintiún minutos". */
 function beforeNoun(n: number): string {
-  return inWords(n).replace(/veintiuno$/, 'veintiún').replace(/uno$/, 'un');
+  return inWords(n)
+    .replace(/veintiuno$/, 'veintiún')
+    .replace(/uno$/, 'un');
 }
 
 function listed(items: readonly string[]): string {
@@ -86,8 +119,18 @@ export const es: Phrases = {
   ways: { say: 'decirlo', write: 'escribirlo', draw: 'dibujarlo', act: 'actuarlo', partner: 'contárselo a un compañero' },
   rightsOf: { 'in copyright': 'protegido por derechos de autor', 'public domain': 'de dominio público', licensed: 'de licencia abierta', 'our own': 'propio de la biblioteca' },
   families: {
-    glad: 'contento', sad: 'triste', cross: 'enojado', afraid: 'asustado', surprised: 'sorprendido', disgusted: 'con asco',
-    calm: 'tranquilo', caring: 'cariñoso', proud: 'orgulloso', ashamed: 'avergonzado', curious: 'curioso', lonely: 'solo',
+    glad: 'contento',
+    sad: 'triste',
+    cross: 'enojado',
+    afraid: 'asustado',
+    surprised: 'sorprendido',
+    disgusted: 'con asco',
+    calm: 'tranquilo',
+    caring: 'cariñoso',
+    proud: 'orgulloso',
+    ashamed: 'avergonzado',
+    curious: 'curioso',
+    lonely: 'solo',
   },
   strengths: ['suave', 'mediano', 'fuerte'],
   about: { character: 'sobre el personaje: pida qué lo demuestra', me: 'sobre el niño: toda respuesta es verdadera' },
@@ -276,7 +319,10 @@ export const es: Phrases = {
     meanings: [
       ['Palabras y oraciones', 'se cuentan en todo lo que una familia lee en la página: el resumen, las preguntas, las notas y el texto. No entran las listas ni los títulos.'],
       ['Palabras por oración', 'el promedio. Una oración corta puede ser difícil y una larga, fácil; solo indica dónde mirar.'],
-      ['Grado de lectura', 'una fórmula cuenta sílabas y oraciones. No sabe nada del sentido, del interés ni de lo que trae quien lee. Es una estimación para quien escribe, no un nivel para quien lee.'],
+      [
+        'Grado de lectura',
+        'una fórmula cuenta sílabas y oraciones. No sabe nada del sentido, del interés ni de lo que trae quien lee. Es una estimación para quien escribe, no un nivel para quien lee.',
+      ],
       ['Dibujos descritos', 'si cada dibujo que dice algo tiene una descripción. Si la descripción es buena, solo una persona lo puede decir.'],
       ['Pausas', 'cuántos momentos ofrece la guía. Más no es mejor.'],
     ],

@@ -75,7 +75,12 @@ function fitted(raw: Raw, shape: Shape, steps: readonly Step[], fit: Fit): unkno
       return Number(raw);
     }
     case 'boolean': {
-      const known = new Map([['true', true], ['yes', true], ['false', false], ['no', false]]);
+      const known = new Map([
+        ['true', true],
+        ['yes', true],
+        ['false', false],
+        ['no', false],
+      ]);
       const value = typeof raw === 'string' ? known.get(raw.trim().toLowerCase()) : undefined;
       return value ?? wrongType('yes or no', raw, steps, fit);
     }
@@ -102,7 +107,10 @@ function fitGroup(raw: Raw, entries: Readonly<Record<string, Shape>>, steps: rea
     }
     const within = label(steps);
     const place = fit.where(...steps, name, '*');
-    const suggestion = nearest(name, names.filter((each) => !Object.hasOwn(raw, each)));
+    const suggestion = nearest(
+      name,
+      names.filter((each) => !Object.hasOwn(raw, each)),
+    );
     if (suggestion === undefined) fit.findings.push(finding('pack/unknown-field', 'warn', place, { field: name, within }));
     else {
       fit.findings.push(finding('pack/misspelt-field', 'stop', place, { field: name, within, suggestion }));
@@ -242,7 +250,10 @@ function isWhole(shape: Shape): boolean {
 }
 
 function choicesOf(issue: v.BaseIssue<unknown>): readonly string[] {
-  return (issue.expected ?? '').replace(/^\(|\)$/g, '').split(' | ').map((each) => each.replace(/^"|"$/g, ''));
+  return (issue.expected ?? '')
+    .replace(/^\(|\)$/g, '')
+    .split(' | ')
+    .map((each) => each.replace(/^"|"$/g, ''));
 }
 
 function kindOf(expected: string | null): Expected {
@@ -253,8 +264,19 @@ function kindOf(expected: string | null): Expected {
 }
 
 const examples: Readonly<Record<string, string>> = {
-  id: 'cold-hands', after: 'cold-hands', 'must ask': 'cold-hands', stop: 'cold-hands', language: 'en', reviewed: '2026-09-01', checked: '2026-09-01',
-  recording: '2:40', isbn: '978-0-00-000000-2', uri: 'https://standards.example/items/1', file: 'harbour.png', picture: 'harbour.png', captions: 'reading.vtt',
+  id: 'cold-hands',
+  after: 'cold-hands',
+  'must ask': 'cold-hands',
+  stop: 'cold-hands',
+  language: 'en',
+  reviewed: '2026-09-01',
+  checked: '2026-09-01',
+  recording: '2:40',
+  isbn: '978-0-00-000000-2',
+  uri: 'https://standards.example/items/1',
+  file: 'harbour.png',
+  picture: 'harbour.png',
+  captions: 'reading.vtt',
 };
 function exampleFor(steps: readonly Step[]): string {
   const name = steps.findLast((step) => typeof step === 'string');

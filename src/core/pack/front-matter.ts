@@ -66,12 +66,7 @@ function refuseToRun(): never {
 const refusing = { parse: refuseToRun, stringify: refuseToRun };
 const refusedEngines = { js: refusing, javascript: refusing, json: refusing, coffee: refusing, toml: refusing };
 
-function readYaml(
-  yaml: string,
-  at: (line: number, column: number) => Place,
-  findings: Finding[],
-  places: Record<string, readonly [number, number]>,
-): object {
+function readYaml(yaml: string, at: (line: number, column: number) => Place, findings: Finding[], places: Record<string, readonly [number, number]>): object {
   const lineCounter = new LineCounter();
   // gray-matter hands over the text behind the opening `---`, with its line break: so lines are the file's own.
   const document = parseDocument(yaml, {
@@ -127,11 +122,7 @@ function plain(node: unknown): unknown {
   return '';
 }
 
-function notePlaces(
-  document: Document.Parsed,
-  linePos: (offset: number) => { line: number; col: number },
-  places: Record<string, readonly [number, number]>,
-): void {
+function notePlaces(document: Document.Parsed, linePos: (offset: number) => { line: number; col: number }, places: Record<string, readonly [number, number]>): void {
   const note = (path: string, offset: number | undefined): void => {
     if (offset === undefined) return;
     const { line, col } = linePos(offset);

@@ -25,7 +25,13 @@ export type Library = Fields<v.InferOutput<typeof librarySchema>>;
 export function readLibrary(text: string | undefined, file: string): Outcome<Library> {
   if (text === undefined) return { value: defaultLibrary, findings: [] };
   const findings: Finding[] = [];
-  const front = readFrontMatter(`---\n${text.replace(/^\ufeff/, '').replace(/\r\n?/g, '\n').trimEnd()}\n---\n`, file);
+  const front = readFrontMatter(
+    `---\n${text
+      .replace(/^\ufeff/, '')
+      .replace(/\r\n?/g, '\n')
+      .trimEnd()}\n---\n`,
+    file,
+  );
   // The file has no line of dashes of its own, so each place stands one line lower than in the file.
   const raise = (found: Finding): Finding => ({ ...found, place: { ...found.place, line: Math.max(1, found.place.line - 1) } });
   if (!front.value) return { value: undefined, findings: front.findings.map(raise) };

@@ -77,8 +77,7 @@ parser.renderer.rules['link_open'] = (tokens, index, options, _env, renderer) =>
   if (token && /^https?:/i.test(attribute(token, 'href'))) token.attrSet('rel', 'noreferrer');
   return renderer.renderToken(tokens, index, options);
 };
-parser.renderer.rules['table_open'] = (_tokens, _index, _options, env) =>
-  `<div class="wide" tabindex="0" role="region" aria-label="${parser.utils.escapeHtml(showOf(env)?.tableName ?? '')}"><table>`;
+parser.renderer.rules['table_open'] = (_tokens, _index, _options, env) => `<div class="wide" tabindex="0" role="region" aria-label="${parser.utils.escapeHtml(showOf(env)?.tableName ?? '')}"><table>`;
 parser.renderer.rules['table_close'] = () => '</table></div>';
 
 function showOf(env: unknown): BodyShow | undefined {
@@ -119,7 +118,10 @@ function blocksOf(tokens: readonly Token[], firstLine: number): readonly Block[]
     if (token.nesting === 1) open.push(token.type);
     if (token.nesting === -1) open.pop();
     if (token.type !== 'inline') continue;
-    const text = (token.children ?? []).map((child) => textOf(child)).join('').trim();
+    const text = (token.children ?? [])
+      .map((child) => textOf(child))
+      .join('')
+      .trim();
     if (text !== '') blocks.push({ kind: kindOf(open), text, line: firstLine + (token.map?.[0] ?? 0) });
   }
   return blocks;

@@ -4,11 +4,7 @@ import type { Place } from '../finding.ts';
 /** `listen for` becomes `listenFor`. */
 type Camel<S> = S extends `${infer A} ${infer B}` ? `${A}${Capitalize<Camel<B>>}` : S;
 /** The front matter with camel-case names, read-only all the way down. */
-export type Fields<T> = T extends readonly (infer Item)[]
-  ? readonly Fields<Item>[]
-  : T extends object
-    ? { readonly [K in keyof T as Camel<K>]: Fields<T[K]> }
-    : T;
+export type Fields<T> = T extends readonly (infer Item)[] ? readonly Fields<Item>[] : T extends object ? { readonly [K in keyof T as Camel<K>]: Fields<T[K]> } : T;
 
 export type PackFields = Fields<FrontMatter>;
 export type Stop = PackFields['stops'][number];

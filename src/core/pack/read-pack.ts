@@ -44,7 +44,9 @@ function strangeCharacters(text: string, file: string): readonly Finding[] {
   const findings: Finding[] = [];
   for (const [index, line] of text.split('\n').entries()) {
     // eslint-disable-next-line no-control-regex -- control characters are what is looked for
-    for (const match of line.matchAll(/[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069\ufffd\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g)) {
+    for (const match of line.matchAll(
+      /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069\ufffd\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g,
+    )) {
       const character = `U+${match[0].charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`;
       findings.push(finding('file/control-character', 'stop', { file, line: index + 1, column: match.index + 1 }, { character }));
       if (findings.length > 50) return findings;

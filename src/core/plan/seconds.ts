@@ -47,7 +47,11 @@ function usualTask(stop: Pick<Stop, 'answer' | 'kind' | 'frames'>): number {
 }
 
 /** The seconds of a lesson with these stops: reading, page turns, opening, closing, and each stop. */
-export function secondsOfLesson(book: Pick<PackFields['book'], 'words' | 'openings'>, stops: readonly Pick<Stop, 'id' | 'answer' | 'kind' | 'frames' | 'wait' | 'task' | 'shares'>[], options: LessonOptions): LessonSeconds {
+export function secondsOfLesson(
+  book: Pick<PackFields['book'], 'words' | 'openings'>,
+  stops: readonly Pick<Stop, 'id' | 'answer' | 'kind' | 'frames' | 'wait' | 'task' | 'shares'>[],
+  options: LessonOptions,
+): LessonSeconds {
   const inClass = options.setting === 'class';
   const lesson = {
     reading: (book.words * 60) / options.pace,
