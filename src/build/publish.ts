@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto';
-import { copyFile, mkdir, mkdtemp, open, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { copyFile, mkdir, mkdtemp, open, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import { CannotPublish } from './cannot-publish.ts';
 
@@ -64,6 +64,7 @@ async function putBack(place: string, old: string): Promise<void> {
 async function refuseForeignFolder(place: string): Promise<void> {
   if (!(await exists(place))) return;
   if (!(await stat(place)).isDirectory()) throw new CannotPublish(`"${place}" is a file. Name a folder for the site.`);
+  if ((await readdir(place)).length === 0) return;
   const mark = await readFile(join(place, '.gitignore'), 'utf8').catch(() => undefined);
   if (mark !== '*\n!.gitignore\n') {
     throw new CannotPublish(`"${place}" holds something that is no site made by bookfellow. Name an empty place for the site, so that nothing is lost.`);

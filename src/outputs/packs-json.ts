@@ -1,4 +1,4 @@
-import type { OutputInput } from './output.ts';
+import type { OutputInput } from './views.ts';
 
 /** The list of packs for other programs: what each is, for whom, and where its pages are, relative to this file. */
 export function packsJson({ library, shown }: Pick<OutputInput, 'library' | 'shown'>): string {

@@ -1,4 +1,4 @@
-import type { Output, OutputInput } from './output.ts';
+import type { Output, OutputInput } from './views.ts';
 
 /**
  * The list of pages for search engines, with each page's other languages. It needs whole addresses, so there is

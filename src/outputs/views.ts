@@ -93,3 +93,15 @@ export interface MissingView {
 export type View = LibraryView | PackView | QualityView | ProseView | MissingView;
 export type PageOf<V extends View = View> = PageContext & { readonly view: V };
 export type Page = PageOf;
+
+/** A text file of the site. */
+export interface Output {
+  readonly url: string;
+  readonly text: string;
+}
+
+export interface OutputInput {
+  readonly library: Library;
+  readonly shown: readonly ShownPack[];
+  readonly pages: readonly Page[];
+}
