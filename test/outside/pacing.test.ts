@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { chooseStops } from '../../src/core/plan/choose-stops.ts';
 import { secondsOfLesson, secondsOfStop } from '../../src/core/plan/seconds.ts';
 import values from './check-values.json' with { type: 'json' };
 
@@ -32,5 +33,27 @@ describe('the seconds of a lesson of 620 words and six stops', () => {
 
   test('one adult with one child takes 7 minutes and 26 seconds', () => {
     expect(secondsOfLesson(book, stops, { setting: 'one child', pace: pacing.wpm }).total).toBeCloseTo(pacing.expected.one_child_s, 9);
+  });
+});
+
+/**
+ * The best stops of that lesson for some budgets, found by trying all 64 sets.
+ * Source: the same worked example; more value first, then fewer seconds, and no wishes beyond the musts.
+ */
+describe('the best stops of that lesson for the minutes there are', () => {
+  test.each(values.selection)('$budget_s seconds with the musts $must', ({ budget_s, must, best, value, secs }) => {
+    const fixed = secondsOfLesson(book, [], { setting: 'class', pace: pacing.wpm }).total;
+    const candidates = pacing.stops.map(({ id, value: worth }, index) => ({
+      id,
+      opening: index + 1,
+      seconds: pacing.expected.stop_s[index] ?? 0,
+      value: worth,
+      must: (must as readonly string[]).includes(id),
+      after: undefined,
+      feeling: false,
+      writes: false,
+    }));
+    const choice = chooseStops(candidates, { room: Math.floor(budget_s - fixed), openings: pacing.turns, wishes: [] });
+    expect(choice.fits ? choice : null).toEqual(best === null ? null : { fits: true, ids: best, seconds: secs, value, unmet: [] });
   });
 });

@@ -1,0 +1,68 @@
+import { readingsOf, stopsOf, type PackFields, type Stop } from '../pack/pack.ts';
+import { chooseStops, usualValue, usualWishes, type Candidate, type Choice, type Wish } from './choose-stops.ts';
+import type { LessonSeconds } from './plan.ts';
+import { defaults, secondsOfLesson, secondsOfStop, type Durations, type LessonOptions } from './seconds.ts';
+
+export interface ShortLessonOptions extends LessonOptions {
+  readonly wishes?: readonly Wish[];
+}
+
+/** What would make room: cut opening and closing to their shortest, read only as far as an opening, or part the book over two days after an opening. */
+export type Remedy = { readonly kind: 'shorter opening and closing' } | { readonly kind: 'read a part'; readonly to: number } | { readonly kind: 'two days'; readonly firstDayTo: number };
+
+export type ShortLesson =
+  | { readonly fits: true; readonly choice: Extract<Choice, { fits: true }>; readonly stops: readonly Stop[]; readonly lesson: LessonSeconds }
+  | { readonly fits: false; readonly choice: Extract<Choice, { fits: false }>; readonly remedies: readonly Remedy[] };
+
+/** The lesson of one reading for the minutes there are: its best stops, or why there is none and what would help. */
+export function shortLesson(pack: PackFields, reading: number, minutes: number, options: ShortLessonOptions): ShortLesson {
+  const bare = secondsOfLesson(pack.book, [], options);
+  const candidates = candidatesOf(pack, reading, options);
+  const choice = chooseStops(candidates, { room: Math.floor(minutes * 60 - bare.total), openings: pack.book.openings, wishes: options.wishes ?? usualWishes });
+  if (!choice.fits) return { fits: false, choice, remedies: choice.why === 'must out of reach' ? [] : remediesFor(pack, candidates, minutes * 60, bare, options.durations ?? defaults) };
+  const stops = stopsOf(pack, reading).filter((stop) => choice.ids.includes(stop.id));
+  return { fits: true, choice, stops, lesson: secondsOfLesson(pack.book, stops, options) };
+}
+
+/** The stops of a reading as the choice sees them. A stop that an earlier reading asked has been asked: nothing waits for it. */
+export function candidatesOf(pack: PackFields, reading: number, options: LessonOptions): readonly Candidate[] {
+  const stops = stopsOf(pack, reading);
+  const mustAsk = pack.readings.find((each) => each.reading === reading)?.mustAsk;
+  const askedBefore = (id: string) => !stops.some((stop) => stop.id === id) && pack.stops.some((stop) => stop.id === id && readingsOf(pack, stop).some((each) => each < reading));
+  return stops.map((stop) => ({
+    id: stop.id,
+    opening: stop.at.opening,
+    seconds: secondsOfStop(stop, options.setting, options.durations).total,
+    value: stop.value ?? usualValue,
+    must: stop.must === true || stop.id === mustAsk,
+    after: stop.after !== undefined && askedBefore(stop.after) ? undefined : stop.after,
+    feeling: stop.kind === 'feeling',
+    writes: stop.answer === 'write',
+  }));
+}
+
+/** The remedies that would do on their own. */
+function remediesFor(pack: PackFields, candidates: readonly Candidate[], budget: number, bare: LessonSeconds, durations: Durations): readonly Remedy[] {
+  const { openings } = pack.book;
+  const musts = withTheirOwn(candidates);
+  const perOpening = (bare.reading + bare.pageTurns) / openings;
+  /** Seconds from one opening to another with the musts on the way. */
+  const stretch = (from: number, to: number) => (to - from + 1) * perOpening + musts.filter((stop) => stop.opening >= from && stop.opening <= to).reduce((sum, stop) => sum + stop.seconds, 0);
+  const ends = bare.opening + bare.closing;
+  const shortestEnds = Math.min(bare.opening, durations.shortestOpening) + Math.min(bare.closing, durations.shortestClosing);
+  const remedies: Remedy[] = [];
+  if (shortestEnds + stretch(1, openings) <= budget) remedies.push({ kind: 'shorter opening and closing' });
+  const upTo = Array.from({ length: openings - 1 }, (_, index) => openings - 1 - index);
+  const part = upTo.find((to) => ends + stretch(1, to) <= budget);
+  if (part !== undefined) remedies.push({ kind: 'read a part', to: part });
+  const firstDayTo = upTo.find((to) => ends + stretch(1, to) <= budget && ends + stretch(to + 1, openings) <= budget);
+  if (firstDayTo !== undefined) remedies.push({ kind: 'two days', firstDayTo });
+  return remedies;
+}
+
+/** The musts and every stop they come after. */
+function withTheirOwn(candidates: readonly Candidate[]): readonly Candidate[] {
+  const needed = new Set(candidates.filter((stop) => stop.must));
+  for (const stop of needed) for (const other of candidates) if (other.id === stop.after) needed.add(other);
+  return [...needed];
+}
