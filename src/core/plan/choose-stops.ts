@@ -44,6 +44,7 @@ export interface Limits {
 }
 
 export type Choice =
+  /** `unmet`: wishes that one of the stops would meet, had there been time for it. */
   | { readonly fits: true; readonly ids: readonly string[]; readonly seconds: number; readonly value: number; readonly unmet: readonly Wish[] }
   /** `shortBy`: seconds that are missing for the least that has to be asked. `no time`: less than nothing is left for stops. */
   | { readonly fits: false; readonly why: 'no time' | 'musts too long'; readonly shortBy: number }
@@ -67,7 +68,8 @@ export function chooseStops(candidates: readonly Candidate[], limits: Limits): C
   });
   const best = search(items, limits);
   const ids = inBook.flatMap((stop, index) => (has(best.chosen, index) ? [stop.id] : []));
-  return { fits: true, ids, seconds: best.seconds, value: best.value, unmet: limits.wishes.filter((_, wish) => !has(best.wishes, wish)) };
+  const unmet = limits.wishes.filter((wish, index) => !has(best.wishes, index) && candidates.some(meets[wish]));
+  return { fits: true, ids, seconds: best.seconds, value: best.value, unmet };
 }
 
 /** For each stop the chain of stops it hangs on, itself first; undefined where the chain breaks or bites its own tail. */

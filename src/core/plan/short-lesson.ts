@@ -7,7 +7,7 @@ export interface ShortLessonOptions extends LessonOptions {
   readonly wishes?: readonly Wish[];
 }
 
-/** What would make room: cut opening and closing to their shortest, read only as far as an opening, or part the book over two days after an opening. */
+/** What would make room: cut opening and closing to their shortest, read only as far as an opening, or part the book over two days, as evenly as it goes, after an opening. */
 export type Remedy = { readonly kind: 'shorter opening and closing' } | { readonly kind: 'read a part'; readonly to: number } | { readonly kind: 'two days'; readonly firstDayTo: number };
 
 export type ShortLesson =
@@ -55,8 +55,9 @@ function remediesFor(pack: PackFields, candidates: readonly Candidate[], budget:
   const upTo = Array.from({ length: openings - 1 }, (_, index) => openings - 1 - index);
   const part = upTo.find((to) => ends + stretch(1, to) <= budget);
   if (part !== undefined) remedies.push({ kind: 'read a part', to: part });
-  const firstDayTo = upTo.find((to) => ends + stretch(1, to) <= budget && ends + stretch(to + 1, openings) <= budget);
-  if (firstDayTo !== undefined) remedies.push({ kind: 'two days', firstDayTo });
+  const days = upTo.map((to) => ({ to, first: ends + stretch(1, to), second: ends + stretch(to + 1, openings) })).filter(({ first, second }) => first <= budget && second <= budget);
+  const evenest = days.sort((a, b) => Math.abs(a.first - a.second) - Math.abs(b.first - b.second))[0];
+  if (evenest) remedies.push({ kind: 'two days', firstDayTo: evenest.to });
   return remedies;
 }
 

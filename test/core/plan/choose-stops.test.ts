@@ -48,6 +48,10 @@ describe('choosing stops', () => {
     expect(chooseStops(stops, within(60, { wishes: usualWishes }))).toMatchObject({ ids: ['sad'], unmet: ['a way without writing'] });
   });
 
+  test('a wish that none of the stops could meet is not told', () => {
+    expect(chooseStops([stop('tell', 6, 60, 9)], within(60, { wishes: usualWishes }))).toMatchObject({ ids: ['tell'], unmet: [] });
+  });
+
   test('of sets alike in value and seconds, the one spread more evenly over the book', () => {
     expect(chooseStops([stop('a', 1, 30, 5), stop('b', 2, 30, 5), stop('c', 4, 30, 5), stop('d', 8, 30, 5)], within(60))).toMatchObject({ ids: ['c', 'd'] });
   });
