@@ -5,6 +5,9 @@ import { CannotPublish } from './cannot-publish.ts';
 
 /** Puts a finished site in the old one's place. Nothing of the old site is touched before the new one is whole. */
 
+/** The site's own `.gitignore`, and by its first line the sign that a folder is a site of ours and may be replaced. */
+const siteMark = '# A site made by bookfellow: everything here is made anew by each build.\n*\n!.gitignore\n';
+
 export interface Staging {
   /** The folder in which the new site is made, beside the old one and on the same disk. */
   readonly folder: string;
@@ -27,7 +30,7 @@ export async function stage(site: string): Promise<Staging> {
     return {
       folder,
       publish: async () => {
-        await writeFile(join(folder, '.gitignore'), '*\n!.gitignore\n');
+        await writeFile(join(folder, '.gitignore'), siteMark);
         await swap(folder, place, old);
         await unlock();
       },
@@ -66,7 +69,7 @@ async function refuseForeignFolder(place: string): Promise<void> {
   if (!(await stat(place)).isDirectory()) throw new CannotPublish(`"${place}" is a file. Name a folder for the site.`);
   if ((await readdir(place)).length === 0) return;
   const mark = await readFile(join(place, '.gitignore'), 'utf8').catch(() => undefined);
-  if (mark !== '*\n!.gitignore\n') {
+  if (mark !== siteMark) {
     throw new CannotPublish(`"${place}" holds something that is no site made by bookfellow. Name an empty place for the site, so that nothing is lost.`);
   }
 }

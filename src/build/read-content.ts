@@ -36,7 +36,6 @@ const reserved = /^(?:con|prn|aux|nul|com\d|lpt\d)$/;
 export async function readContent(content: string): Promise<Content> {
   const findings: Finding[] = [];
   const sources: Source[] = [];
-  const addresses = new Map<string, string>();
   for (const folder of await namesIn(join(content, 'packs'), 'packs', findings)) {
     const path = `packs/${folder}`;
     const status = await statusOf(join(content, path));
@@ -50,9 +49,6 @@ export async function readContent(content: string): Promise<Content> {
       findings.push(finding('folder/name', 'stop', { file: path, line: 1, column: 1 }, { folder, suggestion: slug }));
       continue;
     }
-    const other = addresses.get(slug);
-    if (other !== undefined) findings.push(finding('folder/clash', 'stop', { file: path, line: 1, column: 1 }, { folder, other }));
-    addresses.set(slug, folder);
     sources.push(...(await readPackFolder(content, slug, findings)));
   }
   return { sources, pages: await readPages(content, findings), library: await readText(content, 'library.yaml', findings, true), findings };

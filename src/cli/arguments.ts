@@ -8,7 +8,7 @@ export function readArguments<Name extends string, Flag extends string>(
   flags: readonly Flag[],
 ): { values: Partial<Record<Name, string>>; flags: ReadonlySet<Flag>; rest: readonly string[] } {
   try {
-    const parsed = parseArgs({
+    const parsed: { readonly values: unknown; readonly positionals: readonly string[] } = parseArgs({
       args: [...args],
       allowPositionals: true,
       strict: true,

@@ -26,7 +26,6 @@ export interface FactsOf {
   'file/link': { readonly name: string };
   'file/not-a-file': { readonly name: string };
   'folder/name': { readonly folder: string; readonly suggestion: string };
-  'folder/clash': { readonly folder: string; readonly other: string };
   'folder/no-pack': { readonly folder: string };
   'front-matter/missing': Record<never, never>;
   'front-matter/unclosed': Record<never, never>;
@@ -59,7 +58,6 @@ export interface FactsOf {
   'alt-text/decorative-with-alt': { readonly picture: string };
   'picture/missing-file': { readonly picture: string; readonly suggestion?: string };
   'picture/not-named': { readonly picture: string };
-  'picture/bad-name': { readonly picture: string };
   'picture/format': { readonly picture: string };
   'picture/too-large': { readonly picture: string; readonly width: number; readonly height: number; readonly most: number };
   'picture/unreadable': { readonly picture: string };

@@ -7,7 +7,7 @@ export function* blanks(pack: Pack): Iterable<Finding> {
     if (steps === '' || steps.endsWith('.*')) continue;
     const path: readonly Step[] = steps.split('.').map((step) => (/^\d+$/.test(step) ? Number(step) : step));
     const value = path.reduce<unknown>((at, step) => (at as Record<Step, unknown> | undefined)?.[typeof step === 'string' ? camel(step) : step], pack);
-    if (typeof value === 'string' && isBlank(value)) yield finding('pack/blank', 'stop', placeOf(pack, ...path), { field: String(path.findLast((step) => typeof step === 'string') ?? '') });
+    if (typeof value === 'string' && isBlank(value)) yield finding('pack/blank', 'stop', placeOf(pack, ...path), { field: path.findLast((step) => typeof step === 'string') ?? '' });
   }
   for (const block of pack.body.blocks) {
     if (isBlank(block.text)) yield finding('pack/blank', 'stop', { file: pack.file, line: block.line, column: 1 }, { field: '' });

@@ -34,7 +34,7 @@ export interface Fitted {
 /** The value that a raw text, list or group has under a schema, and what there is to tell about it. */
 export function fitToSchema(raw: Raw, schema: v.GenericSchema, where: Where, places: Places, findings: Finding[]): Fitted {
   const fit: Fit = { where, findings, partial: false, origins: new WeakMap() };
-  const value = fitted(raw, schema as unknown as Shape, [], fit);
+  const value = fitted(raw, schema, [], fit);
   if (value === undefined) return { value, partial: true, places };
   const [sound, shaped] = withoutFaults(value, schema, fit);
   return { value: sound, partial: fit.partial, places: fit.partial ? renumbered(places, shaped, fit.origins) : places };
@@ -60,7 +60,7 @@ function fitted(raw: Raw, shape: Shape, steps: readonly Step[], fit: Fit): unkno
       return group;
     }
     case 'array': {
-      if (!Array.isArray(raw)) return wrongType('list', raw as Raw, steps, fit);
+      if (!Array.isArray(raw)) return wrongType('list', raw, steps, fit);
       const items: unknown[] = [];
       for (const [index, item] of (raw as readonly Raw[]).entries()) {
         const value = fitted(item, inner.item ?? inner, [...steps, index], fit);
@@ -144,7 +144,7 @@ function withoutFaults(value: unknown, schema: v.GenericSchema, fit: Fit): reado
       faults.push(here);
       if (!fit.findings.some((each) => sameCause(each, fit.where(...steps), steps))) fit.findings.push(asFinding(issue, steps, fit));
     }
-    const pruned = faults.reduce<unknown>((rest, steps) => leaveOut(rest, steps, schema as unknown as Shape, fit), current);
+    const pruned = faults.reduce<unknown>((rest, steps) => leaveOut(rest, steps, schema, fit), current);
     if (pruned === undefined) return [undefined, undefined];
     current = dropUndefined(pruned, fit);
   }

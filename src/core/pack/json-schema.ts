@@ -9,7 +9,7 @@ export function packJsonSchema(): string {
     target: 'draft-07',
     // An editor reads `grades: [1, 2]` as numbers; the pack's reader takes what was typed.
     overrideSchema: ({ jsonSchema }) => {
-      const figures = (jsonSchema.enum ?? []).filter((each) => /^\d+$/.test(String(each)));
+      const figures = (jsonSchema.enum ?? []).filter((each) => typeof each === 'string' && /^\d+$/.test(each));
       return figures.length === 0 ? undefined : { enum: [...(jsonSchema.enum ?? []), ...figures.map(Number)] };
     },
   });

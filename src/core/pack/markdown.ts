@@ -77,8 +77,8 @@ parser.renderer.rules['link_open'] = (tokens, index, options, _env, renderer) =>
   if (token && /^https?:/i.test(attribute(token, 'href'))) token.attrSet('rel', 'noreferrer');
   return renderer.renderToken(tokens, index, options);
 };
-parser.renderer.rules['table_open'] = (_tokens, _index, _options, env) => `<div class="wide" tabindex="0" role="region" aria-label="${parser.utils.escapeHtml(showOf(env)?.tableName ?? '')}"><table>`;
-parser.renderer.rules['table_close'] = () => '</table></div>';
+parser.renderer.rules['table_open'] = (_tokens, _index, _options, env) => `<section class="wide" tabindex="0" aria-label="${parser.utils.escapeHtml(showOf(env)?.tableName ?? '')}"><table>`;
+parser.renderer.rules['table_close'] = () => '</table></section>';
 
 function showOf(env: unknown): BodyShow | undefined {
   return (env as { readonly show?: BodyShow } | undefined)?.show;
@@ -140,19 +140,18 @@ function textOf(token: Token): string {
   return token.type === 'text' || token.type === 'code_inline' || token.type === 'text_special' ? token.content : '';
 }
 
+/** `[text](address)`, `<scheme:address>`, and `[name]: address`. */
+const linksAsWritten = [/\]\(\s*<?([^\s()<>]{1,200})/g, /<([a-z][a-z0-9+.-]{1,31}:[^\s<>]{1,200})>/gi, /^ {0,3}\[[^\]]{1,200}\]:\s*<?([^\s<>]{1,200})/g] as const;
+
 /** Links as written whose address markdown-it already refused: it leaves them as text, and nobody would know. */
 function* refusedLinks(markdown: string): Iterable<readonly [string, number]> {
-  let line = 0;
-  for (const each of markdown.split('\n')) {
-    for (const match of each.slice(0, 4000).matchAll(/\]\(\s*<?([^\s()<>]{1,200})/g)) {
-      const link = match[1] ?? '';
-      if (!isAllowedLink(link)) yield [link, line];
+  for (const [line, text] of markdown.split('\n').entries()) {
+    for (const written of linksAsWritten) {
+      for (const match of text.slice(0, 4000).matchAll(written)) {
+        const link = match[1] ?? '';
+        if (!isAllowedLink(link)) yield [link, line];
+      }
     }
-    for (const match of each.slice(0, 4000).matchAll(/<([a-z][a-z0-9+.-]{1,31}:[^\s<>]{1,200})>/gi)) {
-      const link = match[1] ?? '';
-      if (!isAllowedLink(link)) yield [link, line];
-    }
-    line++;
   }
 }
 
@@ -189,5 +188,6 @@ function withoutComments(markdown: string): { text: string; comments: readonly n
     }
     kept.push(text);
   }
-  return { text: kept.join('\n'), comments, unclosed: inComment ? opened : undefined };
+  // A remark that never ends is told as that, and not as a remark as well.
+  return { text: kept.join('\n'), comments: inComment ? comments.slice(0, -1) : comments, unclosed: inComment ? opened : undefined };
 }

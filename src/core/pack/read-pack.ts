@@ -18,7 +18,7 @@ export function readPack(source: Source): Outcome<Pack> {
   const read = readBody(body, bodyLine, source.file, pictureNames(fitted.value));
   findings.push(...read.findings);
   if (fitted.value === undefined) return { value: undefined, findings };
-  const fields = camelKeys(fitted.value as FrontMatter) as PackFields;
+  const fields = camelKeys<FrontMatter>(fitted.value as FrontMatter);
   const pack: Pack = {
     ...fields,
     slug: source.slug,
@@ -43,8 +43,8 @@ function pictureNames(value: unknown): readonly string[] {
 function strangeCharacters(text: string, file: string): readonly Finding[] {
   const findings: Finding[] = [];
   for (const [index, line] of text.split('\n').entries()) {
-    // eslint-disable-next-line no-control-regex -- control characters are what is looked for
     for (const match of line.matchAll(
+      // eslint-disable-next-line no-control-regex -- control characters are what is looked for
       /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069\ufffd\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g,
     )) {
       const character = `U+${match[0].charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`;
