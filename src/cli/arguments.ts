@@ -8,11 +8,14 @@ export function readArguments<Name extends string, Flag extends string>(
   flags: readonly Flag[],
 ): { values: Partial<Record<Name, string>>; flags: ReadonlySet<Flag>; rest: readonly string[] } {
   try {
+    const options: Record<string, { type: 'string' | 'boolean' }> = {};
+    for (const name of names) options[name] = { type: 'string' };
+    for (const flag of flags) options[flag] = { type: 'boolean' };
     const parsed: { readonly values: unknown; readonly positionals: readonly string[] } = parseArgs({
       args: [...args],
       allowPositionals: true,
       strict: true,
-      options: Object.fromEntries([...names.map((name) => [name, { type: 'string' as const }]), ...flags.map((flag) => [flag, { type: 'boolean' as const }])]),
+      options,
     });
     const values = parsed.values as Readonly<Record<string, string | boolean | undefined>>;
     const texts: Partial<Record<Name, string>> = {};
@@ -22,9 +25,9 @@ export function readArguments<Name extends string, Flag extends string>(
     }
     return { values: texts, flags: new Set(flags.filter((flag) => values[flag] === true)), rest: parsed.positionals };
   } catch (error) {
-    const options = [...names.map((name) => `--${name} …`), ...flags.map((flag) => `--${flag}`)].join(', ');
+    const known = [...names.map((name) => `--${name} …`), ...flags.map((flag) => `--${flag}`)].join(', ');
     const unknown = /'(-[^' ]*)/.exec(error instanceof Error ? error.message : '')?.[1];
-    throw new WrongUse(`${unknown === undefined ? 'These words were not understood.' : `"${unknown}" was not understood here.`} This command knows: ${options}.`, { cause: error });
+    throw new WrongUse(`${unknown === undefined ? 'These words were not understood.' : `"${unknown}" was not understood here.`} This command knows: ${known}.`, { cause: error });
   }
 }
 

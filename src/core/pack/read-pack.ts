@@ -2,7 +2,7 @@ import { finding, type Finding, type Outcome } from '../finding.ts';
 import { fitToSchema } from './as-schema.ts';
 import { readFrontMatter } from './front-matter.ts';
 import { readBody } from './markdown.ts';
-import { placeOf, type Fields, type Pack, type PackFields, type Source } from './pack.ts';
+import { placeOf, type Fields, type Pack, type Source } from './pack.ts';
 import { packSchema, type FrontMatter } from './schema.ts';
 
 /** First stage: the text of one pack file, understood. A mistake in it is a finding; nothing is thrown for what an author wrote. */
