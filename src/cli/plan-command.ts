@@ -1,8 +1,10 @@
 import { readWholeLibrary } from '../build/read-library.ts';
 import type { Finding } from '../core/finding.ts';
 import { stopsOf, type Stop } from '../core/pack/pack.ts';
+import { secondsOfClock } from '../core/plan/clock.ts';
 import type { LessonSeconds, PlannedPack } from '../core/plan/plan.ts';
-import { secondsOfLesson } from '../core/plan/seconds.ts';
+import { runSheet, type RunSheetRow } from '../core/plan/run-sheet.ts';
+import { shortLesson, type Remedy } from '../core/plan/short-lesson.ts';
 import { readArguments, wholeNumber } from './arguments.ts';
 import { folderThatExists } from './folders.ts';
 import { asText, wantsColour } from './report.ts';
@@ -13,7 +15,8 @@ export async function run(args: readonly string[]): Promise<number> {
   const { values, flags, rest } = readArguments(args, ['content', 'minutes', 'start', 'reading'], ['json']);
   const [name, second] = rest;
   if (name === undefined || second !== undefined) throw new WrongUse('Name one pack: bookfellow plan seven-buttons --start 9:05');
-  const start = startOf(values.start ?? '9:00');
+  const start = secondsOfClock(values.start ?? '9:00');
+  if (start === undefined) throw new WrongUse(`--start takes a time such as 9:05; "${values.start ?? ''}" is none.`);
   const found = await findPack(await folderThatExists(values.content ?? 'content'), name);
   if (!found.pack) {
     console.error(asText(found.findings, 'en', wantsColour(process.stderr)));
@@ -24,55 +27,70 @@ export async function run(args: readonly string[]): Promise<number> {
   const minutes = wholeNumber(values.minutes, 'minutes', 1, 240) ?? pack.for.minutes;
   const reading = wholeNumber(values.reading, 'reading', 1, 5) ?? pack.readings[0]?.reading ?? 1;
   if (!pack.readings.some((each) => each.reading === reading)) throw new WrongUse(`This pack has no reading ${String(reading)}. It has: ${pack.readings.map((each) => each.reading).join(', ')}.`);
-  const stops = stopsOf(pack, reading);
-  const lesson = secondsOfLesson(pack.book, stops, { setting: 'class', pace: pack.plan.pace });
-  const rows = onTheClock(pack, stops, lesson, start);
-  if (flags.has('json')) console.log(JSON.stringify({ pack: pack.slug, language: pack.language, reading, minutes, seconds: lesson, rows }, null, 2));
-  else console.log(inWords(pack, reading, minutes, lesson, rows));
+  const short = shortLesson(pack, reading, minutes, { setting: 'class', pace: pack.plan.pace });
+  if (!short.fits) {
+    const { remedies, choice } = short;
+    console.log(flags.has('json') ? JSON.stringify({ pack: pack.slug, language: pack.language, reading, minutes, fits: false, why: choice.why, remedies }, null, 2) : noFit(pack, minutes, remedies));
+    return 0;
+  }
+  const { stops, lesson } = short;
+  const rows = runSheet(pack.book, stops, lesson, start);
+  if (flags.has('json')) {
+    const plain = rows.map((row) => (row.kind === 'stop' ? { ...row, stop: row.stop.id } : row));
+    console.log(JSON.stringify({ pack: pack.slug, language: pack.language, reading, minutes, fits: true, seconds: lesson, rows: plain }, null, 2));
+  } else console.log(inWords({ pack, reading, minutes, stops, lesson, rows }));
   return 0;
 }
 
-interface Row {
-  /** Clock time, `9:05`. */
-  readonly at: string;
-  readonly what: string;
-  readonly seconds: number;
+interface Planned {
+  readonly pack: PlannedPack;
+  readonly reading: number;
+  readonly minutes: number;
+  readonly stops: readonly Stop[];
+  readonly lesson: LessonSeconds;
+  readonly rows: readonly RunSheetRow[];
 }
 
-/** The lesson row by row. The text between two stops takes its share of the reading by openings. */
-function onTheClock(pack: PlannedPack, stops: readonly Stop[], lesson: LessonSeconds, start: number): readonly Row[] {
-  const perOpening = (lesson.reading + lesson.pageTurns) / pack.book.openings;
-  const rows: Row[] = [{ at: clock(start), what: 'Opening: settle, look at the cover, say what we read for', seconds: lesson.opening }];
-  let now = start + lesson.opening;
-  let read = 0;
-  const readTo = (opening: number) => {
-    const seconds = Math.max(0, opening - read) * perOpening;
-    if (seconds > 0) rows.push({ at: clock(now), what: `Read openings ${String(read + 1)} to ${String(opening)}`, seconds });
-    now += seconds;
-    read = Math.max(read, opening);
-  };
-  const inOrder = [...stops].sort((a, b) => a.at.opening - b.at.opening);
-  for (const stop of inOrder) {
-    readTo(stop.at.opening);
-    const seconds = lesson.stops.find((each) => each.id === stop.id)?.total ?? 0;
-    rows.push({ at: clock(now), what: `Stop after "${stop.at.cue}" (${stop.answer}): ${stop.ask}`, seconds });
-    now += seconds;
-  }
-  readTo(pack.book.openings);
-  rows.push({ at: clock(now), what: 'Closing: one thing we will remember', seconds: lesson.closing }, { at: clock(now + lesson.closing), what: 'End', seconds: 0 });
-  return rows;
-}
-
-function inWords(pack: PlannedPack, reading: number, minutes: number, lesson: LessonSeconds, rows: readonly Row[]): string {
-  const over = lesson.total / 60 - minutes;
+/** The lesson that fits: all stops of the reading, or the best of them for the minutes there are. */
+function inWords({ pack, reading, minutes, stops, lesson, rows }: Planned): string {
+  const dropped = stopsOf(pack, reading).filter((stop) => !stops.includes(stop));
   const talk = lesson.stops.reduce((sum, stop) => sum + stop.total, 0);
   return [
     `${pack.title}, reading ${String(reading)}: ${String(Math.ceil(lesson.total / 60))} minutes, of which ${String(Math.round(lesson.reading / 60))} are reading and ${String(Math.round(talk / 60))} are stops.`,
-    ...rows.map((row) => `  ${row.at.padStart(5)}  ${row.what}`),
-    over > 0.5
-      ? `That is about ${String(Math.ceil(over))} minutes more than the ${String(minutes)} there are. Keep the stops marked "must" and drop the dearest of the others first.`
-      : `That fits into ${String(minutes)} minutes.`,
+    ...rows.map((row) => `  ${row.at.padStart(5)}  ${rowInWords(row)}`),
+    dropped.length === 0
+      ? `All of it fits into ${String(minutes)} minutes.`
+      : `Left out, so that it fits into ${String(minutes)} minutes: ${dropped.map((stop) => `"${stop.id}" (opening ${String(stop.at.opening)})`).join(', ')}.`,
   ].join('\n');
+}
+
+function rowInWords(row: RunSheetRow): string {
+  switch (row.kind) {
+    case 'opening':
+      return 'Opening: settle, look at the cover, say what we read for';
+    case 'reading':
+      return row.from === row.to ? `Read opening ${String(row.from)}` : `Read openings ${String(row.from)} to ${String(row.to)}`;
+    case 'stop':
+      return `Stop after "${row.stop.at.cue}" (${row.stop.answer}): ${row.stop.ask}`;
+    case 'closing':
+      return 'Closing: one thing we will remember';
+    case 'end':
+      return 'End';
+  }
+}
+
+function noFit(pack: PlannedPack, minutes: number, remedies: readonly Remedy[]): string {
+  const said = remedies.map((remedy) => {
+    switch (remedy.kind) {
+      case 'shorter opening and closing':
+        return 'cut the opening and the closing short';
+      case 'read a part':
+        return `read only to opening ${String(remedy.to)} (a stop that must be kept may lie behind it)`;
+      case 'two days':
+        return `read to opening ${String(remedy.firstDayTo)} today and the rest tomorrow`;
+    }
+  });
+  return `"${pack.title}" does not fit into ${String(minutes)} minutes with the stops that must be kept.${said.length === 0 ? ' Give it more time.' : ` What would do: ${said.join('; or ')}.`}`;
 }
 
 async function findPack(content: string, name: string): Promise<{ pack: PlannedPack | undefined; findings: readonly Finding[] }> {
@@ -81,16 +99,4 @@ async function findPack(content: string, name: string): Promise<{ pack: PlannedP
   const one = told.find((each) => wanted === each.source.slug || wanted.endsWith(each.source.file) || wanted.endsWith(`packs/${each.source.slug}`));
   if (!one) throw new WrongUse(`There is no pack "${name}". The packs are: ${[...new Set(told.map((each) => each.source.slug))].join(', ')}.`);
   return { pack: one.pack, findings: one.findings };
-}
-
-/** Seconds since midnight of `9:05`. */
-function startOf(text: string): number {
-  const match = /^(\d{1,2}):([0-5]\d)$/.exec(text);
-  if (!match || Number(match[1]) > 23) throw new WrongUse(`--start takes a time such as 9:05; "${text}" is none.`);
-  return Number(match[1]) * 3600 + Number(match[2]) * 60;
-}
-
-function clock(seconds: number): string {
-  const minutes = Math.round(seconds / 60);
-  return `${String(Math.floor(minutes / 60) % 24)}:${String(minutes % 60).padStart(2, '0')}`;
 }
