@@ -21,11 +21,13 @@ export async function writePages(pages: readonly Page[], output: string, cache: 
         config.setQuietMode(true);
         config.setTemplateFormats(['11ty.js']);
         for (const [kind, ofKind] of grouped(pages)) {
-          config.addTemplate<{ page_: Page }>(`${kind}.11ty.js`, {
-            data: { ofKind, pagination: { data: 'ofKind', size: 1, alias: 'page_' }, permalink: (data: { page_: Page }) => fileOf(data.page_.url) },
+          // The engine copies and merges all data it is given for each page, so it is given numbers, and the pages stay here.
+          const pageOf = ({ number }: Numbered): Page => ofKind[number] as Page;
+          config.addTemplate<Numbered>(`${kind}.11ty.js`, {
+            data: { numbers: ofKind.map((_, index) => index), pagination: { data: 'numbers', size: 1, alias: 'number' }, permalink: (data: Numbered) => fileOf(pageOf(data).url) },
             render: (data) => {
               try {
-                return pageHtml(data.page_);
+                return pageHtml(pageOf(data));
               } catch (error) {
                 failures.push(error);
                 throw error;
@@ -42,6 +44,10 @@ export async function writePages(pages: readonly Page[], output: string, cache: 
   } finally {
     await rm(empty, { recursive: true, force: true });
   }
+}
+
+interface Numbered {
+  readonly number: number;
 }
 
 function grouped(pages: readonly Page[]): ReadonlyMap<string, readonly Page[]> {
