@@ -57,7 +57,7 @@ interface PartProps {
 }
 
 function Glance({ pack, stops, say }: PartProps & { readonly stops: readonly Stop[] }): JSX.Element {
-  const materials = [say.lesson.theBook, ...new Set(stops.flatMap((stop) => stop.materials ?? []))];
+  const materials = [pack.recording === undefined ? say.lesson.theBook : say.lesson.theBookOrRecording, ...new Set(stops.flatMap((stop) => stop.materials ?? []))];
   return (
     <section class="glance" aria-labelledby="glance">
       <h2 id="glance">{say.lesson.glance}</h2>
