@@ -6,21 +6,22 @@ import type { PackView, PageOf } from '../src/outputs/views.ts';
 import { Document } from './parts/document.tsx';
 import { LessonStop } from './parts/lesson-stop.tsx';
 import { Feelings, Questions, Rights, Rubric, Words } from './parts/lesson-tables.tsx';
-import { clock, stretchesOf, type Stretch } from './parts/minutes.ts';
+import { runSheet, type RunSheetRow } from '../src/core/plan/run-sheet.ts';
+import { clock } from './parts/minutes.ts';
 import { Minutes } from './parts/minutes-plan.tsx';
 import { Rule } from './parts/ornaments.tsx';
 import { Maker } from './parts/pack-links.tsx';
 import { Ribbon } from './parts/ribbon.tsx';
 
-/** The reading that the run sheet goes through minute by minute. */
-const firstReading = 1;
+/** The reading that the run sheet goes through minute by minute: the one that the plan was worked out for. */
+const firstReadingOf = (pack: PackFields) => pack.readings[0]?.reading ?? 1;
 
 /** The run sheet: for a teacher, or for whoever stands in and has never seen the book. */
 export function Lesson(page: PageOf<PackView>): JSX.Element {
   const { pack, urls } = page.view.shown;
   const say = phrasesFor(page.language);
-  const first = stopsOf(pack, firstReading);
-  const stretches = stretchesOf(pack.plan.lesson, first, pack.book.openings);
+  const first = stopsOf(pack, firstReadingOf(pack));
+  const rows = runSheet(pack.book, first, pack.plan.lesson, 0);
   return (
     <Document
       page={page}
@@ -38,8 +39,8 @@ export function Lesson(page: PageOf<PackView>): JSX.Element {
       </header>
       <Glance pack={pack} stops={first} say={say} />
       <Before pack={pack} say={say} />
-      <Minutes pack={pack} stretches={stretches} say={say} />
-      <Run page={page} stops={first} stretches={stretches} say={say} />
+      <Minutes pack={pack} rows={rows} say={say} />
+      <Run page={page} stops={first} rows={rows} say={say} />
       <Week page={page} say={say} />
       <Questions pack={pack} say={say} />
       <Rubric pack={pack} say={say} />
@@ -130,16 +131,16 @@ function Before({ pack, say }: PartProps): JSX.Element {
 interface RunProps {
   readonly page: PageOf<PackView>;
   readonly stops: readonly Stop[];
-  readonly stretches: readonly Stretch[];
+  readonly rows: readonly RunSheetRow[];
   readonly say: Phrases;
 }
 
 /** The first reading, with a clock beside each step. */
-function Run({ page, stops, stretches, say }: RunProps): JSX.Element {
+function Run({ page, stops, rows, say }: RunProps): JSX.Element {
   const { shown } = page.view;
-  const begins = (id: string) => stretches.find((each) => each.stop === id)?.begins ?? 0;
-  const closing = stretches.find((each) => each.kind === 'closing');
-  const purpose = shown.pack.readings.find((each) => each.reading === firstReading)?.purpose;
+  const begins = (id: string) => rows.find((each) => each.kind === 'stop' && each.stop.id === id)?.begins ?? 0;
+  const closing = rows.find((each) => each.kind === 'closing');
+  const purpose = shown.pack.readings.find((each) => each.reading === firstReadingOf(shown.pack))?.purpose;
   return (
     <section class="run" aria-labelledby="run-sheet">
       <h2 id="run-sheet">{say.lesson.runSheet}</h2>
@@ -171,9 +172,9 @@ function Run({ page, stops, stretches, say }: RunProps): JSX.Element {
 /** The readings after the first: what each is for, what must be asked, and the stops that only they have. */
 function Week({ page, say }: { readonly page: PageOf<PackView>; readonly say: Phrases }): JSX.Element | null {
   const { pack } = page.view.shown;
-  const later = pack.readings.filter((each) => each.reading !== firstReading);
+  const later = pack.readings.filter((each) => each.reading !== firstReadingOf(pack));
   if (later.length === 0) return null;
-  const shownBefore = new Set(stopsOf(pack, firstReading).map((stop) => stop.id));
+  const shownBefore = new Set(stopsOf(pack, firstReadingOf(pack)).map((stop) => stop.id));
   const numberOf = (id: string) => pack.stops.findIndex((stop) => stop.id === id) + 1;
   return (
     <section class="week" aria-labelledby="week">

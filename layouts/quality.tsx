@@ -105,12 +105,13 @@ export function estimateInWords(estimate: GradeEstimate, say: Phrases): string {
     case 'no formula':
       return say.quality.noFormula;
     case 'grades':
-      return estimate.belowFloor ? say.quality.belowFloor(estimate.high, formulaName(estimate.formula, say)) : say.quality.gradesBand(estimate.low, estimate.high, formulaName(estimate.formula, say));
+      return gradesInWords(estimate, say);
     case 'ease':
-      return [say.quality.ease(say.quality.bands[estimate.band], formulaName(estimate.formula, say)), ...(estimate.shortSample ? [say.quality.shortSample] : [])].join(', ');
+      return [say.quality.ease(say.quality.bands[estimate.band], estimate.formula), ...(estimate.shortSample ? [say.quality.shortSample] : [])].join(', ');
   }
 }
 
-function formulaName(formula: string, say: Phrases): string {
-  return say.quality.formulas[formula] ?? formula;
+function gradesInWords({ low, high, belowFloor, aboveCeiling, formula }: Extract<GradeEstimate, { kind: 'grades' }>, say: Phrases): string {
+  if (belowFloor) return say.quality.belowFloor(high, formula);
+  return aboveCeiling ? say.quality.aboveCeiling(low, formula) : say.quality.gradesBand(low, high, formula);
 }

@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
 import { phrasesFor } from '../../src/core/languages/pick-language.ts';
-import { linkFrom, rootOf } from '../../src/outputs/addresses.ts';
+import { rootOf } from '../../src/outputs/addresses.ts';
 import type { Page } from '../../src/outputs/views.ts';
+import { NavLinks } from './nav-links.tsx';
 import { Sprig } from './ornaments.tsx';
 
 /** The foot of every page, in the same order everywhere: more pages, whom to ask, rights, and who decides. */
@@ -18,17 +19,7 @@ export function Footer({ page }: { readonly page: Page }): JSX.Element {
   return (
     <footer class="foot">
       <Sprig />
-      <nav aria-label={say.footerNav}>
-        <ul>
-          {links.map((link) => (
-            <li>
-              <a href={linkFrom(url, link.url)} aria-current={link.url === url ? 'page' : undefined}>
-                {link.name}
-              </a>
-            </li>
-          ))}
-        </ul>
-      </nav>
+      <NavLinks from={url} name={say.footerNav} links={links} />
       <dl class="colophon">
         <div>
           <dt>{say.contact}</dt>

@@ -4,6 +4,7 @@ import { linkFrom, rootOf } from '../../src/outputs/addresses.ts';
 import type { Page } from '../../src/outputs/views.ts';
 import { ownName } from './language-name.ts';
 import { nameOf } from './library-name.ts';
+import { NavLinks } from './nav-links.tsx';
 import { Rule } from './ornaments.tsx';
 
 /** A page above this one. */
@@ -29,17 +30,7 @@ export function Masthead({ page }: { readonly page: Page }): JSX.Element {
           <a href={linkFrom(url, root)}>{nameOf(page)}</a>
         </p>
         <OtherLanguages page={page} />
-        <nav aria-label={say.nav}>
-          <ul>
-            {links.map((link) => (
-              <li>
-                <a href={linkFrom(url, link.url)} aria-current={link.url === url ? 'page' : undefined}>
-                  {link.name}
-                </a>
-              </li>
-            ))}
-          </ul>
-        </nav>
+        <NavLinks from={url} name={say.nav} links={links} />
       </div>
       <Rule double />
     </header>

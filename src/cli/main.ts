@@ -1,4 +1,5 @@
 import { CannotPublish } from '../build/cannot-publish.ts';
+import { nearest } from '../core/pack/nearest.ts';
 import { help } from './help.ts';
 import { WrongUse } from './wrong-use.ts';
 
@@ -24,7 +25,8 @@ export async function main(args: readonly string[]): Promise<number> {
   }
   const load = Object.hasOwn(commands, name) ? commands[name] : undefined;
   if (!load) {
-    console.error(`There is no command "${name}". The commands are: ${Object.keys(commands).join(', ')}. See bookfellow --help.`);
+    const meant = nearest(name, Object.keys(commands));
+    console.error(`There is no command "${name}".${meant === undefined ? '' : ` Did you mean "${meant}"?`} The commands are: ${Object.keys(commands).join(', ')}. See bookfellow --help.`);
     return 2;
   }
   if (rest.includes('--help') || rest.includes('-h')) {

@@ -70,7 +70,7 @@ const formulaNames = { 'flesch-kincaid': 'Flesch-Kincaid', 'spache-1974': 'Spach
 function estimateOf(estimate: Estimate): GradeEstimate {
   switch (estimate.kind) {
     case 'grades':
-      return { kind: 'grades', formula: formulaNames[estimate.formula], low: estimate.band[0], high: estimate.band[1], belowFloor: estimate.belowFloor };
+      return { kind: 'grades', formula: formulaNames[estimate.formula], low: estimate.band[0], high: estimate.band[1], belowFloor: estimate.belowFloor, aboveCeiling: estimate.aboveCeiling };
     case 'ease':
       return { ...estimate, formula: formulaNames[estimate.formula] };
     default:

@@ -30,7 +30,7 @@ export interface TextMeasure {
 export type GradeEstimate =
   | { readonly kind: 'too short' }
   | { readonly kind: 'no formula' }
-  | { readonly kind: 'grades'; readonly formula: string; readonly low: number; readonly high: number; readonly belowFloor: boolean }
+  | { readonly kind: 'grades'; readonly formula: string; readonly low: number; readonly high: number; readonly belowFloor: boolean; readonly aboveCeiling: boolean }
   | { readonly kind: 'ease'; readonly formula: string; readonly band: InfleszBand; readonly shortSample: boolean };
 
 export interface Measures {
