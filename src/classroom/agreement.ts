@@ -1,0 +1,59 @@
+import { cohenKappa, crossTable } from './cohen-kappa.ts';
+import { krippendorffAlpha } from './krippendorff-alpha.ts';
+
+/** Below so many answers scored by both, no coefficient is told: it would jump with a single answer. Common practice, no source. */
+export const leastForCoefficient = 10;
+
+/** A coefficient, or why there is none. `n` is the number of answers that both scored. */
+export type Coefficient =
+  | { readonly kind: 'value'; readonly value: number; readonly n: number }
+  | { readonly kind: 'too few'; readonly n: number; readonly least: number }
+  /** Both used one and the same category for everything: the formula would divide nothing by nothing. It is not 1. */
+  | { readonly kind: 'cannot be computed'; readonly n: number };
+
+/** One answer as two people scored it for one trait; undefined where one of them did not. */
+export interface TwiceScored {
+  /** What names the answer to both: of which booklet, at which stop, for which trait. */
+  readonly answer: string;
+  readonly first: number | undefined;
+  readonly second: number | undefined;
+}
+
+export interface Agreement {
+  /** Answers that both scored, and of these, those scored alike and those at most one step apart. */
+  readonly n: number;
+  readonly exact: number;
+  readonly withinOne: number;
+  readonly kappa: Coefficient;
+  readonly linearKappa: Coefficient;
+  readonly quadraticKappa: Coefficient;
+  /** Krippendorff's alpha for ordered scores. */
+  readonly alpha: Coefficient;
+  /** Answers to talk about first: those furthest apart, then in the order given. */
+  readonly talkAbout: readonly TwiceScored[];
+}
+
+/** What two scorers' numbers say, for scores from 0 to `most`. Scores that are no whole number in that range are an error of the caller. */
+export function agreementOf(scored: readonly TwiceScored[], most: number): Agreement {
+  const both = scored.filter((each): each is TwiceScored & { first: number; second: number } => each.first !== undefined && each.second !== undefined);
+  const [first, second] = [both.map((each) => each.first), both.map((each) => each.second)];
+  const categories = Array.from({ length: most + 1 }, (_, score) => score);
+  const table = crossTable(categories, first, second);
+  const apart = (each: { first: number; second: number }) => Math.abs(each.first - each.second);
+  const n = both.length;
+  return {
+    n,
+    exact: both.filter((each) => apart(each) === 0).length,
+    withinOne: both.filter((each) => apart(each) <= 1).length,
+    kappa: told(cohenKappa(table), n),
+    linearKappa: told(cohenKappa(table, 'linear'), n),
+    quadraticKappa: told(cohenKappa(table, 'quadratic'), n),
+    alpha: told(krippendorffAlpha([first, second], 'ordinal'), n),
+    talkAbout: both.filter((each) => apart(each) > 0).sort((a, b) => apart(b) - apart(a)),
+  };
+}
+
+function told(value: number | undefined, n: number): Coefficient {
+  if (n < leastForCoefficient) return { kind: 'too few', n, least: leastForCoefficient };
+  return value === undefined ? { kind: 'cannot be computed', n } : { kind: 'value', value, n };
+}
