@@ -52,9 +52,9 @@ function needsEscapes(text: string): boolean {
 
 function doubleQuoted(text: string): string {
   const escapes: Readonly<Record<string, string>> = { '"': '\\"', '\\': '\\\\', '\n': '\\n', '\t': '\\t', '\r': '\\r' };
-  // eslint-disable-next-line no-control-regex -- control characters are what is escaped
   const escaped = text
     .replace(/["\\\n\t\r]/g, (character) => escapes[character] ?? character)
+    // eslint-disable-next-line no-control-regex -- control characters are what is escaped
     .replace(/[\u0000-\u001f\u007f-\u00a0\u2028\u2029\ufeff\ufffe\uffff]/g, (character) => `\\u${hex(character)}`);
   return `"${escaped.replace(/[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g, (character) => `\\u${hex(character)}`)}"`;
 }
