@@ -1,5 +1,7 @@
 /** English, and by its type the list of every phrase that a page needs. A page's own text comes from the pack. */
 
+import { enBooklet } from './en-booklet.ts';
+
 const ones = [
   'zero',
   'one',
@@ -171,30 +173,7 @@ export const en = {
     toLessonNote: 'the run sheet for the teacher, or for whoever stands in',
     description: (title: string) => `What to talk about at home after “${title}”: three steps, ten minutes, no book needed.`,
   },
-  booklet: {
-    kind: 'A booklet to answer in',
-    of: 'Booklet',
-    name: 'Name',
-    choose: 'Choose a bookmark',
-    chooseNote: 'Draw a ring around the one that is yours. It can stand in for your name.',
-    bookmarks: { waves: 'waves', leaves: 'leaves', stitches: 'stitches', roofs: 'rooftops', rain: 'rain' },
-    open: (opening: number) => `Opening ${String(opening)}`,
-    answer: (ways: string) => `You can ${ways}.`,
-    or: (ways: readonly string[]) => new Intl.ListFormat('en', { type: 'disjunction' }).format(ways),
-    frames: 'You can begin like this:',
-    bank: 'Words that may help:',
-    lines: 'Lines to write on',
-    box: 'Room to draw',
-    sayNote: 'Say it in whole sentences. You may look at the picture.',
-    rating: 'Your stars',
-    ratingNote: 'Draw a ring around one line.',
-    stars: (n: number) => count(n, 'star', 'stars'),
-    starWords: ['not for me', 'it was all right', 'I liked it', 'I liked it very much', 'I want it again and again'],
-    because: 'and because',
-    reasons: 'It may be because of',
-    end: 'The end of your booklet. Well kept.',
-    description: (title: string) => `A booklet for children to say, write, draw and act their answers to “${title}”, on paper.`,
-  },
+  booklet: enBooklet,
   lesson: {
     kind: 'Run sheet',
     of: 'Lesson',

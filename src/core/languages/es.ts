@@ -1,3 +1,4 @@
+import { esBooklet } from './es-booklet.ts';
 import type { Phrases } from './en.ts';
 
 /** Spanish as it is written in Latin America. */
@@ -189,30 +190,7 @@ export const es: Phrases = {
     toLessonNote: 'la hoja de ruta del maestro, o de quien lo reemplace',
     description: (title) => `De qué conversar en casa después de «${title}»: tres pasos, diez minutos, sin necesitar el libro.`,
   },
-  booklet: {
-    kind: 'Un cuadernillo para responder',
-    of: 'Cuadernillo',
-    name: 'Nombre',
-    choose: 'Elige un marcador',
-    chooseNote: 'Encierra el tuyo en un círculo. Puede ir en lugar de tu nombre.',
-    bookmarks: { waves: 'olas', leaves: 'hojas', stitches: 'puntadas', roofs: 'tejados', rain: 'lluvia' },
-    open: (opening) => `Doble página ${String(opening)}`,
-    answer: (ways) => `Puedes ${ways}.`,
-    or: (ways) => new Intl.ListFormat('es', { type: 'disjunction' }).format(ways),
-    frames: 'Puedes empezar así:',
-    bank: 'Palabras que ayudan:',
-    lines: 'Renglones para escribir',
-    box: 'Espacio para dibujar',
-    sayNote: 'Dilo con frases completas. Puedes mirar el dibujo.',
-    rating: 'Tus estrellas',
-    ratingNote: 'Encierra un renglón en un círculo.',
-    stars: (n) => count(n, 'estrella', 'estrellas'),
-    starWords: ['no es para mí', 'estuvo más o menos', 'me gustó', 'me gustó mucho', 'lo quiero otra y otra vez'],
-    because: 'y porque',
-    reasons: 'Puede ser por',
-    end: 'Fin de tu cuadernillo. Guárdalo bien.',
-    description: (title) => `Un cuadernillo para decir, escribir, dibujar y actuar las respuestas a «${title}», en papel.`,
-  },
+  booklet: esBooklet,
   lesson: {
     kind: 'Hoja de ruta',
     of: 'Clase',

@@ -1,0 +1,73 @@
+import type { enBooklet } from './en-booklet.ts';
+
+/** Spanish phrases of the booklet. A child is spoken to with "tú". */
+
+const count = (n: number, one: string, many: string) => `${String(n)} ${n === 1 ? one : many}`;
+
+const esNames: Readonly<Record<'patterns' | 'colours', Readonly<Record<string, string>>>> = {
+  patterns: { waves: 'olas', leaves: 'hojas', stitches: 'puntadas', roofs: 'tejados', rain: 'lluvia' },
+  colours: { red: 'rojo', blue: 'azul', green: 'verde', yellow: 'amarillo', brown: 'café' },
+};
+
+const nameOf = (names: Readonly<Record<string, string>>, slug: string) => (Object.hasOwn(names, slug) ? names[slug] : undefined) ?? slug;
+
+export const esBooklet: typeof enBooklet = {
+  kind: 'Un cuadernillo para responder',
+  of: 'Cuadernillo',
+  name: 'Nombre',
+  choose: 'Elige un marcador',
+  chooseNote: 'Encierra el tuyo en un círculo. Puede ir en lugar de tu nombre.',
+  bookmarks: { waves: 'olas', leaves: 'hojas', stitches: 'puntadas', roofs: 'tejados', rain: 'lluvia' },
+  open: (opening) => `Doble página ${String(opening)}`,
+  answer: (ways) => `Puedes ${ways}.`,
+  or: (ways) => new Intl.ListFormat('es', { type: 'disjunction' }).format(ways),
+  frames: 'Puedes empezar así:',
+  bank: 'Palabras que ayudan:',
+  lines: 'Renglones para escribir',
+  box: 'Espacio para dibujar',
+  sayNote: 'Dilo con frases completas. Puedes mirar el dibujo.',
+  rating: 'Tus estrellas',
+  ratingNote: 'Encierra un renglón en un círculo.',
+  stars: (n) => count(n, 'estrella', 'estrellas'),
+  starWords: ['no es para mí', 'estuvo más o menos', 'me gustó', 'me gustó mucho', 'lo quiero otra y otra vez'],
+  because: 'y porque',
+  reasons: 'Puede ser por',
+  end: 'Fin de tu cuadernillo. Guárdalo bien.',
+  description: (title) => `Un cuadernillo para decir, escribir, dibujar y actuar las respuestas a «${title}», en papel o en la pantalla.`,
+  file: {
+    title: (book) => `${book}: mi página de respuestas`,
+    lead: 'Un niño o una niña respondió a estas preguntas sobre un álbum ilustrado. Este archivo no guarda nada más que estas páginas. Se pueden leer aquí y volver a poner en el cuadernillo de otro aparato.',
+    mark: (pattern, colour) => `Guardado con el marcador de ${nameOf(esNames.patterns, pattern)}, de color ${nameOf(esNames.colours, colour)}`,
+    open: (opening) => `Doble página ${String(opening)}`,
+    whole: 'Todo el libro',
+    about: { character: 'Sobre alguien del cuento', me: 'Sobre quien responde: toda respuesta es verdadera' },
+    nothing: 'Aquí todavía no hay nada.',
+    kinds: {
+      written: 'Escrito',
+      feeling: 'Una palabra para lo que se siente',
+      'cannot-tell': 'Una palabra para lo que se siente',
+      said: 'Dicho, y escrito por un adulto',
+      voice: 'Dicho en voz alta',
+      drawing: 'Dibujado',
+      photo: 'Una foto',
+      acted: 'Actuado',
+      passed: 'Pasó',
+      stars: 'Estrellas',
+      because: 'Y porque',
+    },
+    passed: 'Esta la paso.',
+    cannotTell: 'No lo sé decir.',
+    stars: (stars, of, words) => `${String(stars)} de ${String(of)}: ${words}`,
+    untitledDrawing: 'Un dibujo sin palabras al lado',
+    untitledPhoto: 'Una foto sin palabras al lado',
+    seconds: (n) => count(n, 'segundo', 'segundos'),
+  },
+  unreadable: {
+    empty: 'Este archivo está vacío. Elige el que se guardó desde un cuadernillo: su nombre termina en «.booklet.html».',
+    'too-big': 'Este archivo es más grande de lo que puede ser un cuadernillo, así que no se abrió. Elige uno cuyo nombre termine en «.booklet.html».',
+    'not-a-booklet': 'Este archivo no es un cuadernillo. Elige uno que se haya guardado desde un cuadernillo: su nombre termina en «.booklet.html».',
+    'cut-short': 'A este archivo le falta el final, como si la copia se hubiera cortado. Cópialo otra vez desde donde se guardó.',
+    newer: 'Este archivo se guardó con una versión más nueva de estas páginas. Vuelve a cargar esta página e inténtalo otra vez.',
+    damaged: 'Algo cambió dentro de este archivo y sus respuestas ya no se pueden recuperar. Quizá todavía se pueda abrir y leer, como cualquier página.',
+  },
+};
