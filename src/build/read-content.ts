@@ -28,6 +28,8 @@ export interface Content {
 const mostKilobytes = 512;
 /** File names of a pack: `pack.md`, `pack.es.md`. */
 const packFile = /^pack(?:\.([a-z]{2,3}(?:-[A-Za-z]{2,4})?))?\.md$/;
+/** Private texts of a book, one a language: `passage.txt`, `passage.es.txt`. */
+const passageFile = /^passage(?:\.([a-z]{2,3}(?:-[A-Za-z]{2,4})?))?\.txt$/;
 const pageFile = /^([a-z0-9]+(?:-[a-z0-9]+)*)(?:\.([a-z]{2,3}))?\.md$/;
 /** Names that Windows keeps for devices; a folder of that name could not be copied there. */
 const reserved = /^(?:con|prn|aux|nul|com\d|lpt\d)$/;
@@ -36,6 +38,7 @@ const reserved = /^(?:con|prn|aux|nul|com\d|lpt\d)$/;
 export async function readContent(content: string): Promise<Content> {
   const findings: Finding[] = [];
   const sources: Source[] = [];
+  const roster = await readRoster(content, 'private', findings);
   for (const folder of await namesIn(join(content, 'packs'), 'packs', findings)) {
     const path = `packs/${folder}`;
     const status = await statusOf(join(content, path));
@@ -49,12 +52,12 @@ export async function readContent(content: string): Promise<Content> {
       findings.push(finding('folder/name', 'stop', { file: path, line: 1, column: 1 }, { folder, suggestion: slug }));
       continue;
     }
-    sources.push(...(await readPackFolder(content, slug, findings)));
+    sources.push(...(await readPackFolder(content, slug, roster, findings)));
   }
   return { sources, pages: await readPages(content, findings), library: await readText(content, 'library.yaml', findings, true), findings };
 }
 
-async function readPackFolder(content: string, slug: string, findings: Finding[]): Promise<readonly Source[]> {
+async function readPackFolder(content: string, slug: string, libraryRoster: readonly string[] | 'unread', findings: Finding[]): Promise<readonly Source[]> {
   const path = `packs/${slug}`;
   const names = await namesIn(join(content, path), path, findings);
   // The pack without a language in its name is the book's first; its translations follow.
@@ -64,20 +67,47 @@ async function readPackFolder(content: string, slug: string, findings: Finding[]
     return [];
   }
   const pictureFiles = await readPictures(content, `${path}/pictures`, findings);
+  const passages = await readPassages(content, `${path}/private`, findings);
+  const ownRoster = await readRoster(content, `${path}/private`, findings);
+  const roster = libraryRoster === 'unread' || ownRoster === 'unread' ? 'unread' : [...libraryRoster, ...ownRoster];
   const sources: Source[] = [];
   for (const name of packs) {
     const file = `${path}/${name}`;
     const text = await readText(content, file, findings, false);
     if (text === undefined) continue;
     const languageOfFile = packFile.exec(name)?.[1];
-    const passage = await passageOf(content, path, languageOfFile, findings);
-    sources.push({ slug, file, text, languageOfFile, pictureFiles, passage });
+    const otherPassages = [...passages].filter(([language]) => language !== languageOfFile).map(([, passage]) => passage);
+    sources.push({ slug, file, text, languageOfFile, pictureFiles, passage: passages.get(languageOfFile), otherPassages, roster });
   }
   return sources;
 }
 
-async function passageOf(content: string, path: string, language: string | undefined, findings: Finding[]): Promise<string | undefined> {
-  return readText(content, `${path}/private/passage${language === undefined ? '' : `.${language}`}.txt`, findings, true);
+/** The private texts of a book by the language in their names. */
+async function readPassages(content: string, path: string, findings: Finding[]): Promise<ReadonlyMap<string | undefined, string>> {
+  const passages = new Map<string | undefined, string>();
+  if (!(await isPrivateFolder(content, path, findings))) return passages;
+  for (const name of await namesIn(join(content, path), path, findings)) {
+    const match = passageFile.exec(name);
+    const text = match ? await readText(content, `${path}/${name}`, findings, false) : undefined;
+    if (match && text !== undefined) passages.set(match[1], text);
+  }
+  return passages;
+}
+
+/** The names in a folder's `roster.txt`, one a line; a line that begins with # is a remark. `unread` where there is a roster that cannot be read. */
+async function readRoster(content: string, path: string, findings: Finding[]): Promise<readonly string[] | 'unread'> {
+  if ((await statusOf(join(content, path))) !== 'folder') return [];
+  const file = `${path}/roster.txt`;
+  const text = await readText(content, file, findings, true);
+  if (text === undefined) return (await statusOf(join(content, file))) === 'missing' ? [] : 'unread';
+  const lines = text.replace(/^\ufeff/, '').split(/\r\n|[\n\r]/);
+  return lines.map((line) => line.trim()).filter((line) => line !== '' && !line.startsWith('#'));
+}
+
+async function isPrivateFolder(content: string, path: string, findings: Finding[]): Promise<boolean> {
+  const status = await statusOf(join(content, path));
+  if (status === 'link') findings.push(finding('file/link', 'stop', { file: path, line: 1, column: 1 }, { name: 'private' }));
+  return status === 'folder';
 }
 
 async function readPictures(content: string, path: string, findings: Finding[]): Promise<readonly PictureFile[]> {

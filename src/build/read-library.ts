@@ -1,6 +1,7 @@
 import { checkPack } from '../core/check/check-pack.ts';
 import { versionsOf } from '../core/check/versions.ts';
 import type { Finding } from '../core/finding.ts';
+import { measurePassage } from '../core/measure/measure-passage.ts';
 import { measurePack } from '../core/measure/measure-pack.ts';
 import { defaultLibrary, readLibrary, type Library } from '../core/pack/library.ts';
 import type { Source } from '../core/pack/pack.ts';
@@ -16,23 +17,27 @@ export interface Told {
   readonly findings: readonly Finding[];
 }
 
-/** The stages that only look: every pack read, checked, measured and planned, and all findings. */
-export async function readWholeLibrary(folder: string): Promise<{ content: Content; library: Library; told: readonly Told[]; findings: readonly Finding[] }> {
+/** The stages that only look: every pack read, checked, measured and planned, and all findings. `today` is the day that dates are held against. */
+export async function readWholeLibrary(
+  folder: string,
+  today = new Date().toISOString().slice(0, 10),
+): Promise<{ content: Content; library: Library; told: readonly Told[]; findings: readonly Finding[] }> {
   const content = await readContent(folder);
   const read = readLibrary(content.library, 'library.yaml');
   const library = read.value ?? defaultLibrary;
-  const each = content.sources.map((source) => throughStages(source, library));
+  const each = content.sources.map((source) => throughStages(source, library, today));
   const told = withVersions(each, library);
   return { content, library, told, findings: [...content.findings, ...read.findings, ...told.flatMap((one) => one.findings)] };
 }
 
-function throughStages(source: Source, library: Library): Told {
+function throughStages(source: Source, library: Library, today: string): Told {
   const read = readPack(source);
   if (!read.value) return { source, pack: undefined, findings: read.findings };
-  const checked = checkPack(read.value);
-  const measured = measurePack(checked.value);
+  const checked = checkPack(read.value, { roster: source.roster ?? [], today, contact: library.contact });
+  const passage = measurePassage(checked.value, source);
+  const measured = measurePack(checked.value, passage.value);
   const planned = planLesson(measured.value, library);
-  return { source, pack: planned.value, findings: [...read.findings, ...checked.findings, ...measured.findings, ...planned.findings] };
+  return { source, pack: planned.value, findings: [...read.findings, ...checked.findings, ...passage.findings, ...measured.findings, ...planned.findings] };
 }
 
 /** Findings that need all of a book's packs at once: two in one language, or one in a language that the library does not have. */

@@ -70,6 +70,12 @@ export interface FactsOf {
   'frames/missing': { readonly stop: string };
   'models/missing': { readonly stop: string; readonly found: number };
   'home/too-many-prompts': { readonly found: number; readonly most: number };
+  'passage/word-count': { readonly said: number; readonly counted: number };
+  'passage/opening-mark': { readonly line: number; readonly why: 'order' | 'form' | 'past the end'; readonly opening?: number; readonly openings?: number };
+  'words/not-in-passage': { readonly word: string };
+  'words/first-met': { readonly word: string; readonly said: number; readonly found: number };
+  'copy/long-quote': { readonly words: number; readonly most: number; readonly begins: string };
+  'copy/too-much': { readonly words: number; readonly most: number; readonly percent: number };
   'text/too-hard': { readonly grade: number; readonly most: number };
   'plan/over-minutes': { readonly planned: number; readonly minutes: number };
 }

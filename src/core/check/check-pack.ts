@@ -6,13 +6,14 @@ import { frames } from './frames.ts';
 import { home } from './home.ts';
 import { pictureFiles } from './picture-files.ts';
 import { stopIds } from './stop-ids.ts';
+import { nothingAround, type Surroundings } from './surroundings.ts';
 
 declare const checked: unique symbol;
 /** A pack that the checks have looked at; only `checkPack` makes one. */
 export type CheckedPack = Pack & { readonly [checked]: true };
 
-/** A check: looks at a pack and says what it found. */
-export type Rule = (pack: Pack) => Iterable<Finding>;
+/** A check: looks at a pack, and at what lies around it where that matters, and says what it found. */
+export type Rule = (pack: Pack, around: Surroundings) => Iterable<Finding>;
 
 /** Every check, in the order in which they look. A new one is a file, a line here, a sentence per language and a pack in `test/packs/one-mistake/`. */
 export const rules: Readonly<Record<string, Rule>> = {
@@ -25,7 +26,7 @@ export const rules: Readonly<Record<string, Rule>> = {
 };
 
 /** Second stage: all checks over one pack. The pack goes on whatever they find, so that later stages can tell theirs. */
-export function checkPack(pack: Pack): Outcome<CheckedPack> & { readonly value: CheckedPack } {
-  const findings = Object.values(rules).flatMap((rule) => [...rule(pack)]);
+export function checkPack(pack: Pack, around: Surroundings = nothingAround): Outcome<CheckedPack> & { readonly value: CheckedPack } {
+  const findings = Object.values(rules).flatMap((rule) => [...rule(pack, around)]);
   return { value: pack as CheckedPack, findings };
 }

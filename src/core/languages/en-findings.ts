@@ -1,4 +1,5 @@
 import type { Code, FactsOf } from '../finding.ts';
+import { passageFindingsInEnglish } from './en-findings-private.ts';
 
 /** A sentence for each finding: what is wrong, and what to write instead. */
 export type FindingSentences = { readonly [C in Code]: (facts: FactsOf[C]) => string };
@@ -73,6 +74,7 @@ export const findingsInEnglish: FindingSentences = {
   'frames/missing': (f) => `Children write at the stop "${f.stop}", and it has no sentence frames. Two or three help those who do not know how to begin.`,
   'models/missing': (f) => `The stop "${f.stop}" has ${f.found === 0 ? 'no model answer' : 'only one model answer'}. Give two, one of them short, so that answers are judged alike.`,
   'home/too-many-prompts': (f) => `There are ${String(f.found)} prompts for home. Choose the best ${String(f.most)}; a family has ten minutes.`,
+  ...passageFindingsInEnglish,
   'text/too-hard': (f) => `The text for families reads like grade ${String(f.grade)}, by estimate. Aim for grade 6: shorter sentences, everyday words. Then ask a parent to read it.`,
   'plan/over-minutes': (f) => `The first reading with all its stops takes about ${String(f.planned)} minutes, and "minutes" says ${String(f.minutes)}. Mark fewer stops for it, or give it more time.`,
 };

@@ -4,6 +4,7 @@ import { placeOf, type Step } from '../pack/pack.ts';
 import { countText } from './count-text.ts';
 import { honestEstimate, type Estimate } from './honest-estimate.ts';
 import type { GradeEstimate, HardSentence, MeasuredPack, TextMeasure } from './measures.ts';
+import type { PassageMeasure } from './passage-measures.ts';
 import { fleschKincaid, fleschReadingEase } from './readability.ts';
 import { sentencesOf } from './sentences.ts';
 import { tokensOf } from './words.ts';
@@ -17,8 +18,8 @@ interface Prose {
   readonly line: number;
 }
 
-/** Third stage: counts the text that families read, and says what may honestly be said of it. */
-export function measurePack(pack: CheckedPack): { readonly value: MeasuredPack; readonly findings: readonly Finding[] } {
+/** Third stage: counts the text that families read, and says what may honestly be said of it. The numbers of the passage, if there is one, go along. */
+export function measurePack(pack: CheckedPack, passage?: PassageMeasure): { readonly value: MeasuredPack; readonly findings: readonly Finding[] } {
   const family = measureProse(familyText(pack), pack.language, {
     headings: pack.body.blocks.filter((block) => block.kind === 'heading').length,
     listItems: pack.body.blocks.filter((block) => block.kind === 'list item' || block.kind === 'table').length,
@@ -29,7 +30,7 @@ export function measurePack(pack: CheckedPack): { readonly value: MeasuredPack; 
     const place = family.longest ? { file: pack.file, line: family.longest.line, column: 1 } : placeOf(pack, 'summary');
     findings.push(finding('text/too-hard', 'warn', place, { grade: Math.round((estimate.low + estimate.high) / 2), most: hardestFamilyGrade }));
   }
-  return { value: { ...pack, measures: { family } }, findings };
+  return { value: { ...pack, measures: { family, passage } }, findings };
 }
 
 /** What a family reads as running prose: the summary, what stands under `home`, the care notes, and the body without its headings and lists. */

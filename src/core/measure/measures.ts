@@ -1,4 +1,5 @@
 import type { CheckedPack } from '../check/check-pack.ts';
+import type { PassageMeasure } from './passage-measures.ts';
 import type { InfleszBand } from './readability-es.ts';
 
 /** A sentence that costs a reader much, with its line in the pack's file. */
@@ -36,6 +37,8 @@ export type GradeEstimate =
 export interface Measures {
   /** Everything that a family reads: summary, home prompts and note, care notes, body. */
   readonly family: TextMeasure;
+  /** Numbers of the private passage, where there is one. */
+  readonly passage: PassageMeasure | undefined;
 }
 
 /** A pack whose texts have been counted. */

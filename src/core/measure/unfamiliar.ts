@@ -34,7 +34,7 @@ export function unfamiliarIn(sentences: readonly (readonly Token[])[], familiar:
  * Words that are names: never written small, and with a capital at least once where no sentence or quotation begins.
  * A name met only at the start of sentences cannot be told from a word; an allow list has to say so.
  */
-function namesIn(sentences: readonly (readonly Token[])[]): ReadonlySet<string> {
+export function namesIn(sentences: readonly (readonly Token[])[]): ReadonlySet<string> {
   const capital = new Set<string>();
   const small = new Set<string>();
   for (const sentence of sentences) {
@@ -47,7 +47,8 @@ function namesIn(sentences: readonly (readonly Token[])[]): ReadonlySet<string> 
   return new Set([...capital].filter((key) => !small.has(key)));
 }
 
-function nameOf(word: string): string {
+/** The key under which a name is kept: the word without its possessive. */
+export function nameOf(word: string): string {
   return plainWord(word).replace(/'s?$/u, '');
 }
 

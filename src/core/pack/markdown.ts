@@ -44,7 +44,7 @@ export function readBody(markdown: string, firstLine: number, file: string, pict
     }
   }
   for (const [link, lineOfLink] of refusedLinks(stripped.text)) findings.push(finding('body/link-refused', 'warn', at(lineOfLink), { link: link.slice(0, 80) }));
-  return { body: { markdown: stripped.text, firstLine, blocks: blocksOf(tokens, firstLine) }, findings };
+  return { body: { markdown: stripped.text, firstLine, blocks: blocksOf(tokens, firstLine), asides: asidesOf(tokens, firstLine) }, findings };
 }
 
 /** How a page shows one picture of the pack; the markup comes from the build, which knows the files made of it. */
@@ -125,6 +125,20 @@ function blocksOf(tokens: readonly Token[], firstLine: number): readonly Block[]
     if (text !== '') blocks.push({ kind: kindOf(open), text, line: firstLine + (token.map?.[0] ?? 0) });
   }
   return blocks;
+}
+
+function asidesOf(tokens: readonly Token[], firstLine: number): Body['asides'] {
+  const asides: { text: string; line: number }[] = [];
+  let line = firstLine;
+  for (const token of tokens) {
+    if (token.map) line = firstLine + token.map[0];
+    if (token.type === 'fence' || token.type === 'code_block') asides.push({ text: token.content, line });
+    for (const child of token.children ?? []) {
+      if (child.type === 'image') asides.push({ text: child.content, line });
+      if (child.type === 'link_open') asides.push({ text: attribute(child, 'href'), line }, { text: attribute(child, 'title'), line });
+    }
+  }
+  return asides.filter((aside) => aside.text !== '');
 }
 
 function kindOf(open: readonly string[]): Block['kind'] {

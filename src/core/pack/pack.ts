@@ -41,8 +41,12 @@ export interface Source {
   /** Language in the file's name (`pack.es.md`), or undefined for `pack.md`. */
   readonly languageOfFile: string | undefined;
   readonly pictureFiles: readonly PictureFile[];
-  /** Private text used only for counting; never published. */
+  /** Private text of the book in this pack's language. It is read only for numbers (`measure/measure-passage.ts`), and a pack never holds it. */
   readonly passage: string | undefined;
+  /** The same book's private texts in other languages: nothing of them may be published either. */
+  readonly otherPassages?: readonly string[];
+  /** Names that no published text may hold, from `private/roster.txt`; `unread` where there is a roster that cannot be read. */
+  readonly roster?: readonly string[] | 'unread';
 }
 
 /** A run of prose in the body, told apart by what it is. Lines are the file's own, from 1. */
@@ -57,6 +61,8 @@ export interface Body {
   readonly markdown: string;
   readonly firstLine: number;
   readonly blocks: readonly Block[];
+  /** What is published beside the prose: code, alt texts of pictures, addresses and titles of links. Lines as in `blocks`. */
+  readonly asides: readonly { readonly text: string; readonly line: number }[];
 }
 
 /** One language's companion to one book, read and typed. Each later stage adds to it and changes nothing. */
@@ -68,7 +74,6 @@ export interface Pack extends PackFields {
   /** True when fields had to be left out to read the rest; such a pack is never published. */
   readonly partial: boolean;
   readonly pictureFiles: readonly PictureFile[];
-  readonly passage: string | undefined;
 }
 
 /** The place of a value in a pack's file: of the value itself, or of the nearest thing that holds it. */

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { checkPack, rules } from '../../../src/core/check/check-pack.ts';
+import { nothingAround } from '../../../src/core/check/surroundings.ts';
 import { inOrder, stops } from '../../../src/core/finding.ts';
 import { newPack } from '../../../src/core/pack/new-pack.ts';
 import type { PictureFile } from '../../../src/core/pack/pack.ts';
@@ -30,7 +31,7 @@ describe('a check', () => {
 
   test.each(Object.keys(rules))('%s has nothing to tell about a sound pack', (name) => {
     const read = readPack({ slug: 'hen', file: 'pack.md', text: sound, languageOfFile: undefined, pictureFiles: [], passage: undefined });
-    expect(read.value && [...(rules[name]?.(read.value) ?? [])]).toEqual([]);
+    expect(read.value && [...(rules[name]?.(read.value, nothingAround) ?? [])]).toEqual([]);
   });
 });
 
