@@ -1,27 +1,28 @@
 import type { JSX } from 'preact';
 import type { Phrases } from '../src/core/languages/en.ts';
 import { phrasesFor } from '../src/core/languages/pick-language.ts';
-import { stopsOf, type PackFields, type Stop } from '../src/core/pack/pack.ts';
+import type { PackFields, Stop } from '../src/core/pack/pack.ts';
+import { usualChoices } from '../src/outputs/lesson-choices.ts';
+import { lessonDataOf } from '../src/outputs/lesson-data.ts';
+import { sheetOf } from '../src/outputs/lesson-sheet.ts';
 import type { PackView, PageOf } from '../src/outputs/views.ts';
-import { Document } from './parts/document.tsx';
-import { LessonStop } from './parts/lesson-stop.tsx';
+import { DataIsland, Document } from './parts/document.tsx';
+import { Fit, Remedies } from './parts/lesson-fit.tsx';
+import { Minutes } from './parts/lesson-minutes.tsx';
+import { Rest, Run, type Card } from './parts/lesson-run.tsx';
+import { StopAsk, StopHelp } from './parts/lesson-stop.tsx';
 import { Feelings, Questions, Rights, Rubric, Words } from './parts/lesson-tables.tsx';
-import { runSheet, type RunSheetRow } from '../src/core/plan/run-sheet.ts';
-import { clock } from './parts/minutes.ts';
-import { Minutes } from './parts/minutes-plan.tsx';
-import { Rule } from './parts/ornaments.tsx';
+import { Week } from './parts/lesson-week.tsx';
 import { Maker } from './parts/pack-links.tsx';
 import { Ribbon } from './parts/ribbon.tsx';
-
-/** The reading that the run sheet goes through minute by minute: the one that the plan was worked out for. */
-const firstReadingOf = (pack: PackFields) => pack.readings[0]?.reading ?? 1;
 
 /** The run sheet: for a teacher, or for whoever stands in and has never seen the book. */
 export function Lesson(page: PageOf<PackView>): JSX.Element {
   const { pack, urls } = page.view.shown;
   const say = phrasesFor(page.language);
-  const first = stopsOf(pack, firstReadingOf(pack));
-  const rows = runSheet(pack.book, first, pack.plan.lesson, 0);
+  const data = lessonDataOf(pack);
+  const sheet = sheetOf(data, usualChoices(data));
+  const parts = { data, sheet, say: say.sheet, card: cardsOf(page) };
   return (
     <Document
       page={page}
@@ -37,19 +38,43 @@ export function Lesson(page: PageOf<PackView>): JSX.Element {
         <p class="by">{say.book.by(pack.book.author, pack.book.illustrator)}</p>
         <p class="lead">{say.lesson.lead}</p>
       </header>
-      <Glance pack={pack} stops={first} say={say} />
+      <Glance pack={pack} stops={pack.plan.stops} say={say} />
       <Before pack={pack} say={say} />
-      <Minutes pack={pack} rows={rows} say={say} />
-      <Run page={page} stops={first} rows={rows} say={say} />
-      <Week page={page} say={say} />
+      <section class="minutes" aria-labelledby="minutes">
+        <Minutes {...parts}>
+          <Fit {...parts} />
+          <Remedies {...parts} />
+        </Minutes>
+      </section>
+      <section class="run" aria-labelledby="run-sheet">
+        <Run {...parts} />
+      </section>
+      {sheet.rest.length > 0 && (
+        <section class="rest" aria-labelledby="rest">
+          <Rest {...parts} />
+        </section>
+      )}
+      <Week data={data} say={say.sheet} quoted={say.quoted} />
       <Questions pack={pack} say={say} />
       <Rubric pack={pack} say={say} />
       <Words pack={pack} say={say} />
       <Feelings pack={pack} say={say} />
       <Rights pack={pack} say={say} />
       <Maker pack={pack} language={page.language} />
+      <DataIsland id="lesson-data" data={data} />
     </Document>
   );
+}
+
+/** The words on each stop's card. */
+function cardsOf(page: PageOf<PackView>): Card {
+  const { pack } = page.view.shown;
+  const say = phrasesFor(page.language);
+  return ({ id }) => {
+    const stop = pack.stops.find((each) => each.id === id);
+    if (!stop) throw new Error(`no stop ${id}`);
+    return { ask: <StopAsk page={page} stop={stop} say={say} />, help: <StopHelp page={page} stop={stop} say={say} /> };
+  };
 }
 
 interface PartProps {
@@ -125,94 +150,5 @@ function Before({ pack, say }: PartProps): JSX.Element {
         </section>
       )}
     </>
-  );
-}
-
-interface RunProps {
-  readonly page: PageOf<PackView>;
-  readonly stops: readonly Stop[];
-  readonly rows: readonly RunSheetRow[];
-  readonly say: Phrases;
-}
-
-/** The first reading, with a clock beside each step. */
-function Run({ page, stops, rows, say }: RunProps): JSX.Element {
-  const { shown } = page.view;
-  const begins = (id: string) => rows.find((each) => each.kind === 'stop' && each.stop.id === id)?.begins ?? 0;
-  const closing = rows.find((each) => each.kind === 'closing');
-  const purpose = shown.pack.readings.find((each) => each.reading === firstReadingOf(shown.pack))?.purpose;
-  return (
-    <section class="run" aria-labelledby="run-sheet">
-      <h2 id="run-sheet">{say.lesson.runSheet}</h2>
-      {purpose !== undefined && <p class="purpose">{say.lesson.planFor(purpose)}</p>}
-      <p class="note">{say.lesson.runNote}</p>
-      <ol class="run-steps">
-        <li class="run-step">
-          <p class="clock">{clock(0)}</p>
-          <div>
-            <h3>{say.lesson.openingPart}</h3>
-            <p>{say.lesson.begin}</p>
-          </div>
-        </li>
-        {stops.map((stop) => (
-          <LessonStop page={page} stop={stop} say={say} at={clock(begins(stop.id))} />
-        ))}
-        <li class="run-step">
-          <p class="clock">{clock(closing?.begins ?? 0)}</p>
-          <div>
-            <h3>{say.lesson.closingPart}</h3>
-            <p>{say.lesson.close}</p>
-          </div>
-        </li>
-      </ol>
-    </section>
-  );
-}
-
-/** The readings after the first: what each is for, what must be asked, and the stops that only they have. */
-function Week({ page, say }: { readonly page: PageOf<PackView>; readonly say: Phrases }): JSX.Element | null {
-  const { pack } = page.view.shown;
-  const later = pack.readings.filter((each) => each.reading !== firstReadingOf(pack));
-  if (later.length === 0) return null;
-  const shownBefore = new Set(stopsOf(pack, firstReadingOf(pack)).map((stop) => stop.id));
-  const numberOf = (id: string) => pack.stops.findIndex((stop) => stop.id === id) + 1;
-  return (
-    <section class="week" aria-labelledby="week">
-      <h2 id="week">{say.lesson.week}</h2>
-      {later.map((reading) => {
-        const stops = stopsOf(pack, reading.reading);
-        const own = stops.filter((stop) => !shownBefore.has(stop.id));
-        for (const stop of own) shownBefore.add(stop.id);
-        const must = pack.stops.find((stop) => stop.id === reading.mustAsk);
-        return (
-          <div class="reading">
-            <h3>{say.lesson.readingN(reading.reading)}</h3>
-            <p class="purpose">{reading.purpose}</p>
-            {must && (
-              <p>
-                <em>{say.lesson.mustAsk}:</em> <a href={`#stop-${must.id}`}>{say.quoted(must.ask)}</a>
-              </p>
-            )}
-            <p>
-              <em>{say.lesson.stopsOfReading}:</em>{' '}
-              {stops.map((stop, index) => (
-                <>
-                  {index > 0 && ', '}
-                  <a href={`#stop-${stop.id}`}>{say.stop(numberOf(stop.id))}</a>
-                </>
-              ))}
-            </p>
-            {own.length > 0 && (
-              <ol class="run-steps">
-                {own.map((stop) => (
-                  <LessonStop page={page} stop={stop} say={say} heading="h4" />
-                ))}
-              </ol>
-            )}
-          </div>
-        );
-      })}
-      <Rule />
-    </section>
   );
 }

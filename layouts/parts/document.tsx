@@ -100,3 +100,8 @@ function addressOf(root: string | undefined, url: string): string | undefined {
 function safeJson(data: object): string {
   return JSON.stringify(data).replace(/[<>&\u2028\u2029]/g, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }
+
+/** Plain data for the page's own script to read. A browser runs nothing of it. */
+export function DataIsland({ id, data }: { readonly id: string; readonly data: object }): JSX.Element {
+  return <script type="application/json" id={id} dangerouslySetInnerHTML={{ __html: safeJson(data) }} />;
+}

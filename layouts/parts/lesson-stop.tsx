@@ -11,50 +11,43 @@ interface Props {
   readonly page: PageOf<PackView>;
   readonly stop: Stop;
   readonly say: Phrases;
-  /** Minutes and seconds from the beginning, where the stop is part of the lesson worked out. */
-  readonly at?: string;
-  readonly heading?: 'h3' | 'h4';
 }
 
-/** One stop of the run sheet, in the order in which it happens: find the place, say, wait, hear, say back. */
-export function LessonStop({ page, stop, say, at, heading: Heading = 'h3' }: Props): JSX.Element {
-  const { shown } = page.view;
-  const { pack } = shown;
-  const number = pack.stops.indexOf(stop) + 1;
-  const picture = shown.pictures.find((each) => each.stop === stop.id);
-  const later = readingsOf(pack, stop).filter((reading) => reading !== 1);
+/** What is found, shown and said at a stop. The script finds it by `data-card`. */
+export function StopAsk({ page, stop, say }: Props): JSX.Element {
+  const picture = page.view.shown.pictures.find((each) => each.stop === stop.id);
+  return (
+    <div data-card="ask">
+      <p class="kind-line">
+        {say.kinds[stop.kind]}, {say.depth(say.depths[stop.depth - 1] ?? '')}
+        {stop.about !== undefined && `, ${say.about[stop.about]}`}
+      </p>
+      <p class="cue">
+        {say.lesson.readUntil} {say.lesson.onOpening(stop.at.opening)} {say.lesson.cue} <q>{stop.at.cue}</q>. {say.lesson.picture[stop.at.picture]}
+        {stop.at.recording !== undefined && ` ${say.lesson.atRecording(stop.at.recording)}.`}
+      </p>
+      {picture && <Plate picture={picture} linkTo={(url) => linkFrom(page.url, url)} credit={picture.credit === undefined ? undefined : say.book.pictureBy(picture.credit)} />}
+      <p class="say">
+        <span class="label">{say.lesson.say}</span> <span class="say-words">{say.quoted(stop.ask)}</span>
+      </p>
+    </div>
+  );
+}
+
+/** What helps at a stop: how they answer, frames, what to listen for, what to do when it stays quiet. */
+export function StopHelp({ page, stop, say }: Props): JSX.Element {
+  const { pack } = page.view.shown;
   const notes = [
     stop.must === true ? say.lesson.must : '',
     stop.after === undefined ? '' : say.lesson.after(pack.stops.findIndex((each) => each.id === stop.after) + 1),
-    at !== undefined && later.length > 0 ? `${say.lesson.alsoIn(say.listed(later.map(String)))}.` : '',
+    pack.readings.length < 2 ? '' : say.sheet.inReadings(readingsOf(pack, stop)),
   ].filter((note) => note !== '');
   return (
-    <li class="run-step stop" id={`stop-${stop.id}`} data-stop={stop.id}>
-      {at === undefined ? <p class="clock numeral">{number}</p> : <p class="clock">{at}</p>}
-      <div>
-        <Heading>{say.stop(number)}</Heading>
-        <p class="kind-line">
-          {say.kinds[stop.kind]}, {say.depth(say.depths[stop.depth - 1] ?? '')}
-          {stop.about !== undefined && `, ${say.about[stop.about]}`}
-        </p>
-        <p class="cue">
-          {say.lesson.readUntil} {say.lesson.onOpening(stop.at.opening)} {say.lesson.cue} <q>{stop.at.cue}</q>. {say.lesson.picture[stop.at.picture]}
-          {stop.at.recording !== undefined && ` ${say.lesson.atRecording(stop.at.recording)}.`}
-        </p>
-        {picture && <Plate picture={picture} linkTo={(url) => linkFrom(page.url, url)} credit={picture.credit === undefined ? undefined : say.book.pictureBy(picture.credit)} />}
-        <p class="say">
-          <span class="label">{say.lesson.say}</span> <span class="say-words">{say.quoted(stop.ask)}</span>
-        </p>
-        <p class="timing">
-          {stop.wait !== undefined && `${say.lesson.wait(stop.wait)} `}
-          {stop.task !== undefined && stop.task > 0 && `${say.lesson.task(say.span(stop.task))} `}
-          {stop.shares !== undefined && say.lesson.shares(stop.shares)}
-        </p>
-        <Details stop={stop} say={say} />
-        {notes.length > 0 && <p class="note">{notes.join(' ')}</p>}
-        {stop.models && stop.models.length > 0 && <Models models={stop.models} say={say} />}
-      </div>
-    </li>
+    <div data-card="help">
+      <Details stop={stop} say={say} />
+      {notes.length > 0 && <p class="note">{notes.join(' ')}</p>}
+      {stop.models && stop.models.length > 0 && <Models models={stop.models} say={say} />}
+    </div>
   );
 }
 

@@ -55,11 +55,15 @@ Examples
   --minutes N     the minutes there are (the pack's own)
   --start H:MM    when the lesson begins (9:00)
   --reading N     which reading of the week (1)
+  --with WHOM     class, group, child or recording (class)
+  --pace N        words a minute (the pack's own, or the library's, or 130)
+  --week          every reading: its stops, its one question, what moved
   --json          the plan as data
 
 Examples
   bookfellow plan seven-buttons --start 9:05
-  bookfellow plan seven-buttons --minutes 12`,
+  bookfellow plan seven-buttons --minutes 12 --with group
+  bookfellow plan seven-buttons --week`,
   new: `bookfellow new: begins a pack, with a remark at every field
 
   SLUG            the folder's name and web address: small letters, digits and dashes

@@ -53,6 +53,26 @@ describe('bookfellow new', () => {
   });
 });
 
+describe('bookfellow plan', () => {
+  test('leaves out what does not fit, and shows the week', async () => {
+    const { content } = await smallLibrary({ 'packs/wheelbarrow/pack.md': await soundPack() });
+    const short = await bookfellow(['plan', 'wheelbarrow', '--content', content, '--minutes', '7', '--start', '9:05', '--pace', '120']);
+    expect([short.code, short.out]).toEqual([0, expect.stringMatching(/^ {3}9:05 {2}Opening[^]*Left out, so that it fits into 7 minutes: "/m)]);
+    const week = await bookfellow(['plan', 'wheelbarrow', '--content', content, '--week', '--json']);
+    expect(JSON.parse(week.out)).toEqual([expect.objectContaining({ reading: 1, fits: true }), ...(JSON.parse(week.out) as readonly unknown[]).slice(1)]);
+  });
+
+  test.each([
+    [['--with', 'crowd'], '--with takes one of: class, group, child, recording; "crowd" is none.'],
+    [['--pace', 'fast'], '--pace takes a whole number from 40 to 250; "fast" is none.'],
+    [['--start', '25:00'], '--start takes a time such as 9:05; "25:00" is none.'],
+  ])('%j is wrong use, told in a sentence', async (args, sentence) => {
+    const { content } = await smallLibrary({ 'packs/wheelbarrow/pack.md': await soundPack() });
+    const { code, err } = await bookfellow(['plan', 'wheelbarrow', '--content', content, ...args]);
+    expect([code, err.trim()]).toEqual([2, sentence]);
+  });
+});
+
 test('what a pack holds cannot steer the terminal that a finding is shown in', async () => {
   const { content } = await smallLibrary({ 'packs/hen/pack.md': await soundPack(['kind: predict', 'kind: "\\e]0;title\\a\\e[2J"']) });
   const { out } = await bookfellow(['check', '--content', content]);

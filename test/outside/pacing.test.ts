@@ -57,3 +57,15 @@ describe('the best stops of that lesson for the minutes there are', () => {
     expect(choice.fits ? choice : null).toEqual(best === null ? null : { fits: true, ids: best, seconds: secs, value, unmet: [] });
   });
 });
+
+/**
+ * A picture book of 600 words with seven stops, three of them drawing, and a grown-up who models an answer at each: 15 to 25 minutes.
+ * Common practice, no source.
+ */
+test('600 words with seven stops, some of them drawing, and answers modelled come out between 15 and 25 minutes', () => {
+  const modelled = { wait: 5, shares: 3 };
+  const seven = (['say', 'draw', 'partner', 'draw', 'act', 'say', 'draw'] as const).map((answer, index) => ({ id: `s${index}`, answer, kind: 'reason' as const, ...modelled }));
+  const minutes = secondsOfLesson({ words: 600, openings: 14 }, seven, { setting: 'class', pace: 130 }).total / 60;
+  expect(minutes).toBeGreaterThan(15);
+  expect(minutes).toBeLessThan(25);
+});

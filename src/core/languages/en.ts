@@ -1,6 +1,7 @@
 /** English, and by its type the list of every phrase that a page needs. A page's own text comes from the pack. */
 
 import { enBooklet } from './en-booklet.ts';
+import { lessonInEnglish } from './en-lesson.ts';
 
 const ones = [
   'zero',
@@ -174,6 +175,7 @@ export const en = {
     description: (title: string) => `What to talk about at home after “${title}”: three steps, ten minutes, no book needed.`,
   },
   booklet: enBooklet,
+  sheet: lessonInEnglish,
   lesson: {
     kind: 'Run sheet',
     of: 'Lesson',
@@ -187,30 +189,12 @@ export const en = {
     theBookOrRecording: 'the book, or its recording',
     aims: 'What this reading is for',
     before: 'Read this first',
-    plan: 'The minutes',
-    planNote: (pace: number) => `Worked out for a reading pace of ${String(Math.round(pace))} words a minute. Your class has its own pace; trust it.`,
-    planFor: (purpose: string) => `First reading. ${purpose}`,
-    part: 'Part',
-    takes: 'Takes',
-    bar: 'The lesson from left to right: reading is a thin line, each numbered block is a stop',
-    openingPart: 'Opening',
-    closingPart: 'Closing',
-    reading: 'Reading aloud',
-    turns: 'Turning pages and looking',
-    total: 'All together',
-    runSheet: 'Minute by minute',
-    runNote: 'The clock counts minutes and seconds from the moment you begin.',
-    begin: 'Show the cover. Read the title and who made the book. Say what this reading is for, then begin.',
-    close: 'Close the book. Ask one question from “After the book” below, and thank the class for one thing you heard.',
     readUntil: 'Read on until',
     onOpening: (opening: number) => `opening ${String(opening)}`,
     cue: 'and stop after',
     picture: { shown: 'Picture in sight.', hidden: 'Keep the picture hidden until they have answered.' },
     atRecording: (clock: string) => `Recording: ${clock}`,
     say: 'Say',
-    wait: (n: number) => `Wait ${count(n, 'second', 'seconds')} in silence.`,
-    task: (span: string) => `Give ${span} to do it.`,
-    shares: (n: number) => (n === 0 ? 'Hear nobody alone; look around the room.' : `Hear ${n === 1 ? 'one child' : `${inWords(n)} children`}.`),
     how: 'How they answer',
     orWay: (way: string) => `or ${way}`,
     seated: 'Seated',
@@ -224,11 +208,6 @@ export const en = {
     shows: (traits: string) => `shows: ${traits}`,
     must: 'Keep this one when time is short.',
     after: (n: number) => `Comes after stop ${String(n)}.`,
-    alsoIn: (readings: string) => `Again in reading ${readings}`,
-    week: 'Later in the week',
-    readingN: (n: number) => `Reading ${String(n)}`,
-    mustAsk: 'Be sure to ask',
-    stopsOfReading: 'Stops',
     questions: 'After the book',
     rubric: 'What to notice in an answer',
     rubricNote: 'Spelling and handwriting are never scored. A trait that is not there yet is something to teach, and no verdict on a child.',

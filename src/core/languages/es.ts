@@ -1,5 +1,6 @@
 import { esBooklet } from './es-booklet.ts';
 import type { Phrases } from './en.ts';
+import { lessonInSpanish } from './es-lesson.ts';
 
 /** Spanish as it is written in Latin America. */
 
@@ -191,6 +192,7 @@ export const es: Phrases = {
     description: (title) => `De qué conversar en casa después de «${title}»: tres pasos, diez minutos, sin necesitar el libro.`,
   },
   booklet: esBooklet,
+  sheet: lessonInSpanish,
   lesson: {
     kind: 'Hoja de ruta',
     of: 'Clase',
@@ -204,30 +206,12 @@ export const es: Phrases = {
     theBookOrRecording: 'el libro o su grabación',
     aims: 'Para qué es esta lectura',
     before: 'Lea esto primero',
-    plan: 'Los minutos',
-    planNote: (pace) => `Calculado para una lectura de ${String(Math.round(pace))} palabras por minuto. Su grupo tiene su propio ritmo; confíe en él.`,
-    planFor: (purpose) => `Primera lectura. ${purpose}`,
-    part: 'Parte',
-    takes: 'Dura',
-    bar: 'La clase de izquierda a derecha: la lectura es una línea fina y cada bloque con número es una pausa',
-    openingPart: 'Inicio',
-    closingPart: 'Cierre',
-    reading: 'Leer en voz alta',
-    turns: 'Pasar las páginas y mirar',
-    total: 'En total',
-    runSheet: 'Minuto a minuto',
-    runNote: 'El reloj cuenta minutos y segundos desde que usted empieza.',
-    begin: 'Muestre la tapa. Lea el título y quién hizo el libro. Diga para qué es esta lectura y empiece.',
-    close: 'Cierre el libro. Haga una pregunta de «Después del libro», más abajo, y agradezca al grupo algo que haya oído.',
     readUntil: 'Lea hasta la',
     onOpening: (opening) => `doble página ${String(opening)}`,
     cue: 'y deténgase después de',
     picture: { shown: 'El dibujo a la vista.', hidden: 'No muestre el dibujo hasta que hayan respondido.' },
     atRecording: (clock) => `Grabación: ${clock}`,
     say: 'Diga',
-    wait: (n) => `Espere ${count(n, 'segundo', 'segundos')} en silencio.`,
-    task: (span) => `Dé ${span} para hacerlo.`,
-    shares: (n) => (n === 0 ? 'No hace falta oír a nadie por separado; mire a todo el grupo.' : `Escuche a ${n === 1 ? 'un niño' : `${beforeNoun(n)} niños`}.`),
     how: 'Cómo responden',
     orWay: (way) => `o ${way}`,
     seated: 'Sin levantarse',
@@ -241,11 +225,6 @@ export const es: Phrases = {
     shows: (traits) => `muestra: ${traits}`,
     must: 'No la deje fuera si falta tiempo.',
     after: (n) => `Va después de la pausa ${String(n)}.`,
-    alsoIn: (readings) => `Otra vez en la lectura ${readings}`,
-    week: 'Más tarde en la semana',
-    readingN: (n) => `Lectura ${String(n)}`,
-    mustAsk: 'No deje de preguntar',
-    stopsOfReading: 'Pausas',
     questions: 'Después del libro',
     rubric: 'Qué notar en una respuesta',
     rubricNote: 'La ortografía y la letra nunca se califican. Un rasgo que aún falta es algo por enseñar, no un juicio sobre un niño.',

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { finding, type Finding, type Outcome } from '../finding.ts';
 import { fitToSchema } from './as-schema.ts';
+import { durationsSchema, paceSchema } from './durations.ts';
 import { readFrontMatter } from './front-matter.ts';
 import { placeOf, type Fields } from './pack.ts';
 import { camelKeys } from './read-pack.ts';
@@ -16,7 +17,8 @@ const librarySchema = v.object({
   contact: v.pipe(v.string(), v.maxLength(200)),
   rights: v.pipe(v.string(), v.maxLength(300)),
   address: v.optional(v.pipe(v.string(), v.url(), v.startsWith('http'))),
-  pace: v.optional(v.pipe(v.number(), v.minValue(60), v.maxValue(200))),
+  pace: paceSchema,
+  durations: durationsSchema,
 });
 
 export type Library = Fields<v.InferOutput<typeof librarySchema>>;

@@ -86,11 +86,11 @@ export function placeOf(pack: Pick<Pack, 'file' | 'places'>, ...steps: readonly 
 }
 
 /** The readings a stop belongs to: those it names, or every reading of the pack. */
-export function readingsOf(pack: PackFields, stop: Stop): readonly number[] {
+export function readingsOf(pack: Pick<PackFields, 'readings'>, stop: Pick<Stop, 'readings'>): readonly number[] {
   return stop.readings ?? pack.readings.map((each) => each.reading);
 }
 
 /** The stops of one reading, in the order of the book as the pack lists them. */
-export function stopsOf(pack: PackFields, reading: number): readonly Stop[] {
+export function stopsOf<S extends Pick<Stop, 'readings'> = Stop>(pack: Pick<PackFields, 'readings'> & { readonly stops: readonly S[] }, reading: number): readonly S[] {
   return pack.stops.filter((stop) => readingsOf(pack, stop).includes(reading));
 }

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { durationsSchema, paceSchema } from './durations.ts';
 
 /**
  * The shape of a pack's front matter: the one source of truth. The type `Pack`, the JSON Schema that
@@ -188,6 +189,8 @@ export const packSchema = v.object({
   ),
   recording: some(v.object({ file: fileName, captions: some(fileName), permission: text(300) })),
   care: some(list(text(400))),
+  pace: paceSchema,
+  durations: durationsSchema,
   'allow words': some(list(text(40))),
 });
 

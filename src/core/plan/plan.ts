@@ -1,36 +1,13 @@
 import type { MeasuredPack } from '../measure/measures.ts';
+import type { Lesson } from './lesson.ts';
+import type { Durations } from './seconds.ts';
 
-/** The seconds of one stop: ask + wait + task + shares × (share + second wait). */
-export interface StopSeconds {
-  readonly id: string;
-  readonly ask: number;
-  readonly wait: number;
-  readonly task: number;
-  /** Children heard one after another. */
-  readonly shares: number;
-  readonly share: number;
-  readonly secondWait: number;
-  readonly total: number;
-}
-
-/** The seconds of one lesson: reading + page turns + opening + closing + stops. */
-export interface LessonSeconds {
+/** What the lesson page shows before anybody changes a thing: the first reading with a class, in the pack's own minutes. */
+export interface Plan extends Lesson {
   readonly reading: number;
-  readonly pageTurns: number;
-  readonly opening: number;
-  readonly closing: number;
-  readonly stops: readonly StopSeconds[];
-  readonly total: number;
-}
-
-/** Who is there: a class, a recording that waits by itself, or one adult with one child. */
-export type Setting = 'class' | 'recording' | 'one child';
-
-export interface Plan {
-  /** The first reading with a class, all its stops: what the lesson page shows before anybody changes a thing. */
-  readonly lesson: LessonSeconds;
   /** Words a minute that the reading seconds were worked out with. */
   readonly pace: number;
+  readonly durations: Durations;
 }
 
 /** A pack whose lesson has been worked out. */

@@ -19,11 +19,26 @@ test('the first reading with a class is worked out from its own stops', () => {
   expect(value.plan.pace).toBe(130);
 });
 
-test('less than a minute too long is close enough', () => {
-  expect(planned(10).findings).toEqual([]);
+test('what fits to the second is not told', () => {
+  expect(planned(11).findings).toEqual([]);
+  expect(planned(11).value.plan.left).toEqual([]);
 });
 
-test('more than a minute too long is told, in whole minutes, at the minutes of the pack', () => {
+test('where a stop has to be left for another day, that is told, and the plan is what the short lesson chooses', () => {
+  const { value, findings } = planned(10);
+  expect(findings.map(({ code, facts }) => [code, facts])).toEqual([['plan/over-minutes', { planned: 11, minutes: 10 }]]);
+  expect(value.plan.stops.map(({ id }) => id)).toEqual(['tall', 'ask-back']);
+  expect(value.plan.left.map(({ id }) => id)).toEqual(['guess']);
+  expect(value.plan.lesson.total).toBe(614 - 33);
+});
+
+test('where even the musts do not fit, the whole reading is planned and the plan says what would help', () => {
+  const { plan } = planned(7).value;
+  expect(plan.stops.map(({ id }) => id)).toEqual(['guess', 'tall', 'ask-back']);
+  expect(plan.fit).toMatchObject({ fits: false, choice: { why: 'musts too long' } });
+});
+
+test('a lesson that is too long is told in whole minutes, at the minutes of the pack', () => {
   const { findings } = planned(9);
   expect(findings).toEqual([{ code: 'plan/over-minutes', level: 'warn', place: { file: 'packs/the-borrowed-ladder/pack.md', line: 7, column: 34 }, facts: { planned: 11, minutes: 9 } }]);
 });

@@ -1,6 +1,6 @@
 /** How long stops and lessons take when the author gives no seconds. */
 import { expect, test } from 'vitest';
-import { defaults, paceOf, secondsOfLesson, secondsOfStop, type TimedStop } from '../../../src/core/plan/seconds.ts';
+import { defaults, durationsOf, paceFromPractice, paceOf, secondsOfLesson, secondsOfStop, type TimedStop } from '../../../src/core/plan/seconds.ts';
 
 const stop = (more: Partial<TimedStop>): TimedStop => ({ id: 'gate', answer: 'say', kind: 'reason', ...more });
 
@@ -36,6 +36,12 @@ test('a recording hears nobody and waits for no task; with one child, one child 
   expect(secondsOfStop(stop({ answer: 'draw', shares: 4 }), 'one child').total).toBe(6 + 5 + 8 + 3);
 });
 
+test('in a small group each of the four is heard, and each does the task; where nobody is heard alone, nobody is', () => {
+  expect(secondsOfStop(stop({ answer: 'partner', shares: 1 }), 'small group').total).toBe(6 + 5 + 45 + 4 * (8 + 3));
+  expect(secondsOfStop(stop({ shares: 0 }), 'small group').total).toBe(6 + 5);
+  expect(secondsOfLesson({ words: 130, openings: 1 }, [], { setting: 'small group', pace: 130 }).total).toBe(60 + 2 + 60 + 90);
+});
+
 test('a teacher may bring other durations', () => {
   const durations = { ...defaults, opening: 0, closing: 0, pageTurn: 0, ask: 10 };
   const lesson = secondsOfLesson({ words: 100, openings: 8 }, [stop({})], { setting: 'class', pace: 100, durations });
@@ -45,4 +51,19 @@ test('a teacher may bring other durations', () => {
 test('a library without a pace of its own reads 130 words a minute', () => {
   expect(paceOf({})).toBe(130);
   expect(paceOf({ pace: 110 })).toBe(110);
+});
+
+test('a pack may have a pace and durations of its own, before those of its library', () => {
+  expect(paceOf({ pace: 110 }, { pace: 95 })).toBe(95);
+  expect(durationsOf({ durations: { ask: 10, wait: 8 } }, { durations: { ask: 12 } })).toEqual({ ...defaults, ask: 12, wait: 8 });
+});
+
+test.each([
+  // 520 words in 14 openings: 28 seconds of page turns.
+  ['4:28 for the book is 130 words a minute', 268, 130],
+  ['5:40 is an unhurried 100', 340, 100],
+  ['half a minute cannot be the whole book', 30, undefined],
+  ['nor can an hour', 3600, undefined],
+] as const)('one practice reading: %s', (_, seconds, pace) => {
+  expect(paceFromPractice({ words: 520, openings: 14 }, seconds)).toBe(pace);
 });

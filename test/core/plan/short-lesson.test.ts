@@ -20,6 +20,12 @@ describe('a short lesson', () => {
     expect(idsOf(1, 10)).toEqual(['tall', 'ask-back']);
   });
 
+  test('with all the minutes asks a stop that its author values at 0, too', () => {
+    const pack = samplePack();
+    const short = shortLesson({ ...pack, stops: pack.stops.map((stop) => ({ ...stop, value: 0 })) }, 1, 11, options);
+    expect(short.fits && short.stops.map(({ id }) => id)).toEqual(['guess', 'tall', 'ask-back']);
+  });
+
   test('keeps the must when there is hardly time, and a way to answer without writing', () => {
     expect(idsOf(1, 9)).toEqual(['guess', 'tall']);
   });

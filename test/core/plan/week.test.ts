@@ -14,6 +14,12 @@ test('each reading has its stops, its question, and what moved since the day bef
   ]);
 });
 
+test('a stop that was asked on the first day and rested on the second is back on the third, and not new', () => {
+  const pack = samplePack();
+  const [, , third] = weekOf({ ...pack, stops: pack.stops.map((stop) => (stop.id === 'guess' ? { ...stop, readings: [1, 3] } : stop)) });
+  expect([idsOf(third?.back ?? []), idsOf(third?.fresh ?? []), idsOf(third?.again ?? [])]).toEqual(['guess', 'mine', 'climb']);
+});
+
 test('readings stand in their order, however the pack lists them', () => {
   const pack = samplePack();
   expect(weekOf({ ...pack, readings: [...pack.readings].reverse() }).map(({ reading }) => reading)).toEqual([1, 2, 3]);

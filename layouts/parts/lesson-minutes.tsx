@@ -1,61 +1,67 @@
-import type { JSX } from 'preact';
-import type { Phrases } from '../../src/core/languages/en.ts';
-import type { PlannedPack } from '../../src/core/plan/plan.ts';
+import type { ComponentChildren, JSX } from 'preact';
+import type { LessonPhrases } from '../../src/core/languages/en-lesson.ts';
+import type { PlanStop } from '../../src/core/plan/plannable.ts';
 import type { RunSheetRow } from '../../src/core/plan/run-sheet.ts';
+import type { LessonData } from '../../src/outputs/lesson-data.ts';
+import { numberOf, type Sheet } from '../../src/outputs/lesson-sheet.ts';
 import { clock } from './minutes.ts';
 
 interface Props {
-  readonly pack: PlannedPack;
-  readonly rows: readonly RunSheetRow[];
-  readonly say: Phrases;
+  readonly data: LessonData;
+  readonly sheet: Sheet;
+  readonly say: LessonPhrases;
+  /** Stands between the heading and the figures: whether it fits and, in the browser, what can be chosen. */
+  readonly children: ComponentChildren;
 }
 
 /** Where the minutes go: a drawn line of the lesson, and the same in a table. */
-export function Minutes({ pack, rows, say }: Props): JSX.Element {
-  const { lesson, pace } = pack.plan;
-  const numberOf = (id: string) => pack.stops.findIndex((stop) => stop.id === id) + 1;
+export function Minutes({ data, sheet, say, children }: Props): JSX.Element {
+  const { lesson } = sheet;
   const parts: readonly (readonly [name: string, seconds: number])[] = [
-    [say.lesson.openingPart, lesson.opening],
-    [say.lesson.reading, lesson.reading],
-    [say.lesson.turns, lesson.pageTurns],
-    ...lesson.stops.map((stop) => [say.stop(numberOf(stop.id)), stop.total] as const),
-    [say.lesson.closingPart, lesson.closing],
+    [say.openingPart, lesson.opening],
+    [say.readingAloud, lesson.reading],
+    [say.turns, lesson.pageTurns],
+    ...lesson.stops.map((stop) => [say.stop(numberOf(data, stop.id)), stop.total] as const),
+    [say.closingPart, lesson.closing],
   ];
   return (
-    <section class="minutes" aria-labelledby="minutes">
-      <h2 id="minutes">{say.lesson.plan}</h2>
-      <LessonLine rows={rows} total={lesson.total} numberOf={numberOf} label={say.lesson.bar} />
+    <>
+      <h2 id="minutes">{say.plan}</h2>
+      {children}
+      <LessonLine rows={sheet.rows} total={lesson.total} numberOf={(id) => numberOf(data, id)} label={say.bar} />
       <table class="minutes-table">
         <thead>
           <tr>
-            <th scope="col">{say.lesson.part}</th>
-            <th scope="col">{say.lesson.takes}</th>
+            <th scope="col">{say.part}</th>
+            <th scope="col">{say.takes}</th>
           </tr>
         </thead>
         <tbody>
-          {parts.map(([name, seconds]) => (
-            <tr>
-              <th scope="row">{name}</th>
-              <td>{clock(seconds)}</td>
-            </tr>
-          ))}
+          {parts
+            .filter(([, seconds]) => seconds > 0)
+            .map(([name, seconds]) => (
+              <tr key={name}>
+                <th scope="row">{name}</th>
+                <td>{clock(seconds)}</td>
+              </tr>
+            ))}
         </tbody>
         <tfoot>
           <tr>
-            <th scope="row">{say.lesson.total}</th>
+            <th scope="row">{say.total}</th>
             <td>{clock(lesson.total)}</td>
           </tr>
         </tfoot>
       </table>
-      <p class="note">{say.lesson.planNote(pace)}</p>
-    </section>
+      <p class="note">{say.planNote(sheet.choices.pace)}</p>
+    </>
   );
 }
 
 const width = 600;
 
 interface LineProps {
-  readonly rows: readonly RunSheetRow[];
+  readonly rows: readonly RunSheetRow<PlanStop>[];
   readonly total: number;
   readonly numberOf: (id: string) => number;
   readonly label: string;
