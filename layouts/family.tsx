@@ -166,6 +166,7 @@ function Onward({ page, say }: { readonly page: PageOf<PackView>; readonly say: 
   const { urls } = page.view.shown;
   const links = [
     { url: urls.booklet, name: say.family.toBooklet, note: say.family.toBookletNote },
+    ...(page.view.shown.recording === undefined ? [] : [{ url: urls.recording, name: say.recording.link, note: say.recording.linkNote }]),
     { url: urls.lesson, name: say.family.toLesson, note: say.family.toLessonNote },
   ];
   return (

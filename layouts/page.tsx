@@ -6,6 +6,7 @@ import { Lesson } from './lesson.tsx';
 import { LibraryPage } from './library.tsx';
 import { Missing } from './missing.tsx';
 import { Prose } from './prose.tsx';
+import { Recording } from './recording.tsx';
 import { Quality } from './quality.tsx';
 import { toHtml } from './to-html.ts';
 
@@ -26,6 +27,8 @@ function layoutOf(page: Page): JSX.Element {
       return <Booklet {...page} view={view} />;
     case 'lesson':
       return <Lesson {...page} view={view} />;
+    case 'recording':
+      return <Recording {...page} view={view} />;
     case 'quality':
       return <Quality {...page} view={view} />;
     case 'prose':

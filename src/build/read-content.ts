@@ -1,7 +1,7 @@
-import { lstat, readdir, readFile } from 'node:fs/promises';
+import { lstat, open, readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { finding, type Finding } from '../core/finding.ts';
-import type { PictureFile, Source } from '../core/pack/pack.ts';
+import type { PictureFile, RecordingFile, Source } from '../core/pack/pack.ts';
 import { inspectPicture } from './pictures.ts';
 
 /**
@@ -70,6 +70,7 @@ async function readPackFolder(content: string, slug: string, libraryRoster: read
   const passages = await readPassages(content, `${path}/private`, findings);
   const ownRoster = await readRoster(content, `${path}/private`, findings);
   const roster = libraryRoster === 'unread' || ownRoster === 'unread' ? 'unread' : [...libraryRoster, ...ownRoster];
+  const recordingFiles = await readRecordings(content, `${path}/recording`, findings);
   const sources: Source[] = [];
   for (const name of packs) {
     const file = `${path}/${name}`;
@@ -77,7 +78,7 @@ async function readPackFolder(content: string, slug: string, libraryRoster: read
     if (text === undefined) continue;
     const languageOfFile = packFile.exec(name)?.[1];
     const otherPassages = [...passages].filter(([language]) => language !== languageOfFile).map(([, passage]) => passage);
-    sources.push({ slug, file, text, languageOfFile, pictureFiles, passage: passages.get(languageOfFile), otherPassages, roster });
+    sources.push({ slug, file, text, languageOfFile, pictureFiles, recordingFiles, passage: passages.get(languageOfFile), otherPassages, roster });
   }
   return sources;
 }
@@ -122,6 +123,45 @@ async function readPictures(content: string, path: string, findings: Finding[]):
     if (kind === 'file') files.push(await inspectPicture(join(content, path, name), name));
   }
   return files;
+}
+
+/** Films and captions of a pack. Of a film only the first bytes are read. */
+async function readRecordings(content: string, path: string, findings: Finding[]): Promise<readonly RecordingFile[]> {
+  const status = await statusOf(join(content, path));
+  if (status === 'link') findings.push(finding('file/link', 'stop', { file: path, line: 1, column: 1 }, { name: 'recording' }));
+  if (status !== 'folder') return [];
+  const files: RecordingFile[] = [];
+  for (const name of await namesIn(join(content, path), path, findings)) {
+    const kind = await statusOf(join(content, path, name));
+    if (kind === 'link') findings.push(finding('file/link', 'stop', { file: `${path}/${name}`, line: 1, column: 1 }, { name }));
+    if (kind !== 'file') continue;
+    const { size: bytes } = await lstat(join(content, path, name));
+    if (name.endsWith('.vtt')) {
+      const text = await readText(content, `${path}/${name}`, findings, false);
+      files.push({ name, format: 'captions', bytes, ...(text === undefined ? {} : { text }) });
+    } else files.push({ name, format: filmFormat(await firstBytes(join(content, path, name), 16)), bytes });
+  }
+  return files;
+}
+
+/** The kind of a film by its first bytes; its name is not asked. Sources: Matroska's EBML head, and ISO 14496-12's file type box. */
+function filmFormat(bytes: Buffer): RecordingFile['format'] {
+  if (bytes.subarray(0, 4).equals(Buffer.from([0x1a, 0x45, 0xdf, 0xa3]))) return 'webm';
+  return bytes.subarray(4, 8).toString('latin1') === 'ftyp' ? 'mp4' : 'other';
+}
+
+async function firstBytes(path: string, count: number): Promise<Buffer> {
+  try {
+    const file = await open(path);
+    try {
+      const { bytesRead, buffer } = await file.read(Buffer.alloc(count), 0, count, 0);
+      return buffer.subarray(0, bytesRead);
+    } finally {
+      await file.close();
+    }
+  } catch {
+    return Buffer.alloc(0);
+  }
 }
 
 async function readPages(content: string, findings: Finding[]): Promise<readonly Page[]> {

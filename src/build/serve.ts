@@ -25,6 +25,8 @@ const types: Readonly<Record<string, string>> = {
   '.woff2': 'font/woff2',
   '.pdf': 'application/pdf',
   '.vtt': 'text/vtt; charset=utf-8',
+  '.webm': 'video/webm',
+  '.mp4': 'video/mp4',
   '.zip': 'application/zip',
 };
 
@@ -76,10 +78,10 @@ async function answer(folder: string, request: IncomingMessage, response: Server
     response.writeHead(200, { 'content-type': types['.js'], 'cache-control': 'no-store' }).end(reloadScript);
     return;
   }
-  await answerFile(folder, path, response);
+  await answerFile(folder, path, response, request.headers.range);
 }
 
-async function answerFile(folder: string, path: string | undefined, response: ServerResponse): Promise<void> {
+async function answerFile(folder: string, path: string | undefined, response: ServerResponse, range?: string): Promise<void> {
   const file = path === undefined ? undefined : join(folder, normalize(path));
   const inside = file !== undefined && (file === folder || file.startsWith(folder + sep)) && !file.split(sep).some((part) => part.startsWith('.git'));
   const status = inside ? await stat(file).catch(() => undefined) : undefined;
@@ -90,9 +92,25 @@ async function answerFile(folder: string, path: string | undefined, response: Se
     }
     await answerPage(join(file, 'index.html'), folder, response);
   } else if (status?.isFile() === true && file !== undefined && extname(file) !== '.html') {
-    response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream', 'content-length': status.size, 'cache-control': 'no-store', 'x-content-type-options': 'nosniff' });
-    createReadStream(file).pipe(response);
+    const headers = { 'content-type': types[extname(file)] ?? 'application/octet-stream', 'cache-control': 'no-store', 'x-content-type-options': 'nosniff', 'accept-ranges': 'bytes' };
+    const part = partOf(range, status.size);
+    if (part) {
+      response.writeHead(206, { ...headers, 'content-range': `bytes ${String(part.start)}-${String(part.end)}/${String(status.size)}`, 'content-length': part.end - part.start + 1 });
+      createReadStream(file, part).pipe(response);
+    } else {
+      response.writeHead(200, { ...headers, 'content-length': status.size });
+      createReadStream(file).pipe(response);
+    }
   } else await answerPage(file ?? '', folder, response);
+}
+
+/** The part of a file that is asked for; films are moved about in by asking for parts. Source: RFC 9110, section 14. One range only, anything else gets the whole file. */
+function partOf(range: string | undefined, size: number): { start: number; end: number } | undefined {
+  const [, first = '', last = ''] = /^bytes=(\d*)-(\d*)$/.exec(range ?? '') ?? [];
+  if (first === '' && last === '') return undefined;
+  const start = first === '' ? Math.max(0, size - Number(last)) : Number(first);
+  const end = first === '' || last === '' ? size - 1 : Math.min(Number(last), size - 1);
+  return start <= end && start < size ? { start, end } : undefined;
 }
 
 async function answerPage(file: string, folder: string, response: ServerResponse): Promise<void> {

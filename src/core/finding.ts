@@ -62,6 +62,15 @@ export interface FactsOf {
   'picture/too-large': { readonly picture: string; readonly width: number; readonly height: number; readonly most: number };
   'picture/unreadable': { readonly picture: string };
   'picture/unknown-stop': { readonly picture: string; readonly stop: string };
+  'recording/none': Record<never, never>;
+  'recording/nothing-to-play': Record<never, never>;
+  'recording/missing-file': { readonly file: string; readonly suggestion?: string };
+  'recording/format': { readonly file: string };
+  'recording/too-large': { readonly file: string; readonly megabytes: number; readonly most: number };
+  'recording/no-captions': { readonly file: string };
+  'recording/captions-unreadable': { readonly file: string; readonly line: number; readonly why: 'no header' | 'times' | 'order' | 'empty' };
+  'recording/captions-too-fast': { readonly file: string; readonly line: number; readonly count: number; readonly most: number };
+  'recording/out-of-order': { readonly stop: string; readonly time: string };
   'stop/duplicate-id': { readonly id: string; readonly firstLine: number };
   'stop/unknown-reference': { readonly field: string; readonly id: string; readonly suggestion?: string };
   'stop/after-itself': { readonly id: string };

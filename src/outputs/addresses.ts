@@ -14,7 +14,7 @@ export function rootOf(language: string, libraryLanguage: string): string {
 /** Addresses of a pack's pages. The slug has been validated; nothing else of a pack reaches an address. */
 export function packUrls(slug: string, language: string, libraryLanguage: string): PackUrls {
   const family = `${rootOf(language, libraryLanguage)}packs/${slug}/`;
-  return { family, booklet: `${family}booklet/`, lesson: `${family}lesson/` };
+  return { family, booklet: `${family}booklet/`, lesson: `${family}lesson/`, recording: `${family}recording/` };
 }
 
 /** The file that a web server sends for an address. */

@@ -1,9 +1,16 @@
 import { packJsonSchema } from '../core/pack/json-schema.ts';
 import { packsJson } from './packs-json.ts';
+import { stopsVtt } from './stops-vtt.ts';
 import { sitemap } from './sitemap.ts';
 import type { Output, OutputInput } from './views.ts';
 
 /** Every text file of the site that is no page. The visible list: a new one is a file and a line here. */
 export function textOutputs(input: OutputInput): readonly Output[] {
-  return [{ url: 'schema/pack.json', text: packJsonSchema() }, { url: 'packs.json', text: packsJson(input) }, ...sitemap(input), { url: 'robots.txt', text: 'User-agent: *\nAllow: /\n' }];
+  return [
+    { url: 'schema/pack.json', text: packJsonSchema() },
+    { url: 'packs.json', text: packsJson(input) },
+    ...stopsVtt(input),
+    ...sitemap(input),
+    { url: 'robots.txt', text: 'User-agent: *\nAllow: /\n' },
+  ];
 }

@@ -26,6 +26,7 @@ export function pagesOf(published: Published): readonly Page[] {
   return [
     ...library.languages.flatMap((language) => [libraryPage(published, language), qualityPage(published, language)]),
     ...shown.flatMap((each) => packPages(published, each)),
+    ...shown.flatMap((each) => recordingPage(published, each)),
     ...prosePages(published),
     page(published, library.language, '404.html', [], { kind: 'missing' }),
   ];
@@ -68,6 +69,15 @@ function packPages(published: Published, shown: ShownPack): readonly Page[] {
     const alternates = shown.versions.length < 2 ? [] : shown.versions.map((version) => ({ language: version.language, url: version.urls[kind] }));
     return page(published, language, shown.urls[kind], alternates, { kind, shown });
   });
+}
+
+/** The recording's page, of a pack that has one; in other languages where they have one too. */
+function recordingPage(published: Published, shown: ShownPack): readonly Page[] {
+  const { recording, pack } = shown;
+  if (!recording) return [];
+  const versions = published.shown.filter((each) => each.pack.slug === pack.slug && each.recording !== undefined);
+  const alternates = versions.length < 2 ? [] : versions.map((each) => ({ language: each.pack.language, url: each.urls.recording }));
+  return [page(published, pack.language, shown.urls.recording, alternates, { kind: 'recording', shown, recording })];
 }
 
 function prosePages(published: Published): readonly Page[] {

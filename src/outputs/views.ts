@@ -1,5 +1,6 @@
 import type { Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
+import type { Caption } from '../core/pack/captions.ts';
 import type { PlannedPack } from '../core/plan/plan.ts';
 
 /**
@@ -26,10 +27,20 @@ export interface BuiltPicture {
   readonly jpeg: readonly PictureSize[];
 }
 
+/** A pack's recording as published: the film itself, or only where it is kept. */
+export interface BuiltRecording {
+  readonly film: { readonly url: string; readonly type: 'video/webm' | 'video/mp4'; readonly bytes: number; readonly captionsUrl: string } | undefined;
+  /** Where the film is kept when it is not part of the site, behind a school's login for instance. */
+  readonly link: string | undefined;
+  readonly captions: readonly Caption[];
+  readonly permission: string;
+}
+
 /** A pack ready to be shown: planned, with its pictures, its body as HTML and its other languages. */
 export interface ShownPack {
   readonly pack: PlannedPack;
   readonly pictures: readonly BuiltPicture[];
+  readonly recording: BuiltRecording | undefined;
   /** HTML made from the pack's Markdown by `core/pack/markdown.ts`; safe to set as it is. Headings begin at h3. */
   readonly bodyHtml: string;
   /** Addresses of its pages. */
@@ -42,6 +53,8 @@ export interface PackUrls {
   readonly family: string;
   readonly booklet: string;
   readonly lesson: string;
+  /** Only packs with a recording have this page. */
+  readonly recording: string;
 }
 
 /** What every page is told about itself and the site around it. */
@@ -73,6 +86,12 @@ export interface PackView {
   readonly kind: 'family' | 'booklet' | 'lesson';
   readonly shown: ShownPack;
 }
+/** The recording that waits at each stop. */
+export interface RecordingView {
+  readonly kind: 'recording';
+  readonly shown: ShownPack;
+  readonly recording: BuiltRecording;
+}
 export interface QualityView {
   readonly kind: 'quality';
   readonly rows: readonly { readonly shown: ShownPack; readonly findings: readonly Finding[] }[];
@@ -90,7 +109,7 @@ export interface MissingView {
   readonly kind: 'missing';
 }
 
-export type View = LibraryView | PackView | QualityView | ProseView | MissingView;
+export type View = LibraryView | PackView | RecordingView | QualityView | ProseView | MissingView;
 export type PageOf<V extends View = View> = PageContext & { readonly view: V };
 export type Page = PageOf;
 

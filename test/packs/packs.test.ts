@@ -25,6 +25,7 @@ const shownElsewhere: Partial<Record<Code, string>> = {
   'file/not-a-file': 'test/build/read-content.test.ts',
   'folder/name': 'test/build/read-content.test.ts',
   'folder/no-pack': 'test/build/read-content.test.ts',
+  'recording/too-large': 'test/core/check/recording.test.ts',
 };
 
 /** What is told about each pack of a folder: `line:column level code`, under the pack's name. */

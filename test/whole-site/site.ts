@@ -42,6 +42,7 @@ const types: Readonly<Record<string, string>> = {
   '.webmanifest': 'application/manifest+json',
   '.xml': 'application/xml',
   '.vtt': 'text/vtt; charset=utf-8',
+  '.webm': 'video/webm',
   '.jpg': 'image/jpeg',
   '.png': 'image/png',
   '.webp': 'image/webp',
@@ -63,7 +64,13 @@ export async function serveBelowRoot(site: string): Promise<{ readonly address: 
     }
     stat(file).then((status) => {
       if (!status.isFile()) missing();
-      else createReadStream(file).pipe(response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream' }));
+      else {
+        const type = { 'content-type': types[extname(file)] ?? 'application/octet-stream' };
+        // A film is moved about in by asking for a part of it.
+        const start = Number(/^bytes=(\d+)-$/.exec(request.headers.range ?? '')?.[1] ?? -1);
+        if (start < 0) createReadStream(file).pipe(response.writeHead(200, type));
+        else createReadStream(file, { start }).pipe(response.writeHead(206, { ...type, 'content-range': `bytes ${start}-${status.size - 1}/${status.size}` }));
+      }
     }, missing);
   });
   await new Promise<void>((done) => {

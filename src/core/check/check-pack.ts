@@ -5,6 +5,7 @@ import { blanks } from './blanks.ts';
 import { frames } from './frames.ts';
 import { home } from './home.ts';
 import { pictureFiles } from './picture-files.ts';
+import { recording } from './recording.ts';
 import { stopIds } from './stop-ids.ts';
 import { nothingAround, type Surroundings } from './surroundings.ts';
 
@@ -23,6 +24,7 @@ export const rules: Readonly<Record<string, Rule>> = {
   blanks,
   frames,
   home,
+  recording,
 };
 
 /** Second stage: all checks over one pack. The pack goes on whatever they find, so that later stages can tell theirs. */

@@ -66,6 +66,25 @@ export const findingsInEnglish: FindingSentences = {
   'picture/too-large': (f) => `"${f.picture}" is ${String(f.width)} × ${String(f.height)} pixels; neither side may be over ${String(f.most)}. Make it smaller.`,
   'picture/unreadable': (f) => `"${f.picture}" cannot be opened as a picture; it may be damaged. Save it again.`,
   'picture/unknown-stop': (f) => `The picture "${f.picture}" belongs to the stop "${f.stop}", which is not in this pack.`,
+  'recording/none': () => 'This stop has a time in a recording, and the pack names no recording. Add "recording" with its file or its link, or delete the time.',
+  'recording/nothing-to-play': () => 'The recording has neither a "file" in the folder recording/ nor a "link" to where it is kept. Add one of the two.',
+  'recording/missing-file': (f) => `There is no file "${f.file}" in the folder recording/.${meant(f.suggestion)}`,
+  'recording/format': (f) => `"${f.file}" is not a WebM or MP4 film. Save it as one of these.`,
+  'recording/too-large': (f) =>
+    `"${f.file}" is ${String(f.megabytes)} MB; the most is ${String(f.most)} MB. Make the picture smaller, or keep the film where the school keeps its films and give its "link".`,
+  'recording/no-captions': (f) => `"${f.file}" has no captions, so a child who cannot hear it is left out. Add a WebVTT file and name it in "captions".`,
+  'recording/captions-unreadable': (f) =>
+    `The captions "${f.file}" cannot be read at line ${String(f.line)}: ${
+      {
+        'no header': 'the first line must be "WEBVTT"',
+        times: 'times are written 00:01:05.000 --> 00:01:08.000, and the second is later',
+        order: 'a caption begins before the one above it',
+        empty: 'there is no text',
+      }[f.why]
+    }.`,
+  'recording/captions-too-fast': (f) =>
+    `${f.count === 1 ? 'One caption is' : `${String(f.count)} captions are`} hard to read in time, the first at line ${String(f.line)} of "${f.file}". Give each two seconds, and no more than ${String(f.most)} words a minute.`,
+  'recording/out-of-order': (f) => `In the recording the stop "${f.stop}" comes at ${f.time}, before the stop that stands above it. Check the times.`,
   'stop/duplicate-id': (f) => `The id "${f.id}" is already used by the stop in line ${String(f.firstLine)}. Give each stop its own.`,
   'stop/unknown-reference': (f) => `"${f.field}" names the stop "${f.id}", which is not in this pack.${meant(f.suggestion)}`,
   'stop/after-itself': (f) => `The stop "${f.id}" would have to come after itself. Change one of the "after" lines.`,

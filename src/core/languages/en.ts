@@ -1,3 +1,5 @@
+import { recordingInEnglish } from './en-recording.ts';
+
 /** English, and by its type the list of every phrase that a page needs. A page's own text comes from the pack. */
 
 import { enBooklet } from './en-booklet.ts';
@@ -231,6 +233,7 @@ export const en = {
     quote: 'Only the few words of each cue come from the book. Do not copy, project or record more of it than your school’s rules and the rights holder allow.',
     description: (title: string) => `Run sheet for reading “${title}” aloud: the minutes, each stop with the words to say, and what to listen for.`,
   },
+  recording: recordingInEnglish,
   quality: {
     title: 'How the packs measure up',
     lead: 'Each companion is counted and checked before it appears here. These figures are about the companion’s own family text, never about the book, a child or a teacher.',

@@ -62,6 +62,25 @@ export const findingsInSpanish: FindingSentences = {
   'picture/too-large': (f) => `"${f.picture}" mide ${String(f.width)} × ${String(f.height)} píxeles; ningún lado puede pasar de ${String(f.most)}. Redúzcala.`,
   'picture/unreadable': (f) => `"${f.picture}" no se puede abrir como imagen; puede estar dañada. Guárdela de nuevo.`,
   'picture/unknown-stop': (f) => `La imagen "${f.picture}" pertenece a la parada "${f.stop}", que no está en este paquete.`,
+  'recording/none': () => 'Esta parada tiene una hora en una grabación y el paquete no nombra ninguna. Añada "recording" con su archivo o su enlace, o borre la hora.',
+  'recording/nothing-to-play': () => 'La grabación no tiene ni "file" en la carpeta recording/ ni "link" al lugar donde se guarda. Añada uno de los dos.',
+  'recording/missing-file': (f) => `No hay ningún archivo "${f.file}" en la carpeta recording/.${meant(f.suggestion)}`,
+  'recording/format': (f) => `"${f.file}" no es una película WebM ni MP4. Guárdela en uno de estos formatos.`,
+  'recording/too-large': (f) =>
+    `"${f.file}" pesa ${String(f.megabytes)} MB; el máximo es ${String(f.most)} MB. Haga la imagen más pequeña, o deje la película donde la escuela guarda las suyas y dé su "link".`,
+  'recording/no-captions': (f) => `"${f.file}" no tiene subtítulos, y quien no oye se queda fuera. Añada un archivo WebVTT y nómbralo en "captions".`,
+  'recording/captions-unreadable': (f) =>
+    `Los subtítulos "${f.file}" no se pueden leer en la línea ${String(f.line)}: ${
+      {
+        'no header': 'la primera línea debe ser "WEBVTT"',
+        times: 'las horas se escriben 00:01:05.000 --> 00:01:08.000, y la segunda es posterior',
+        order: 'un subtítulo empieza antes que el anterior',
+        empty: 'no hay texto',
+      }[f.why]
+    }.`,
+  'recording/captions-too-fast': (f) =>
+    `${f.count === 1 ? 'Un subtítulo no da' : `${String(f.count)} subtítulos no dan`} tiempo a leerlo, el primero en la línea ${String(f.line)} de "${f.file}". Dé a cada uno dos segundos, y no más de ${String(f.most)} palabras por minuto.`,
+  'recording/out-of-order': (f) => `En la grabación, la parada "${f.stop}" llega en ${f.time}, antes que la que está más arriba. Revise las horas.`,
   'stop/duplicate-id': (f) => `El id "${f.id}" ya lo usa la parada de la línea ${String(f.firstLine)}. Dé a cada parada el suyo.`,
   'stop/unknown-reference': (f) => `"${f.field}" nombra la parada "${f.id}", que no está en este paquete.${meant(f.suggestion)}`,
   'stop/after-itself': (f) => `La parada "${f.id}" tendría que ir después de sí misma. Cambie una de las líneas "after".`,

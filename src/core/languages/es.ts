@@ -1,4 +1,5 @@
 import { esBooklet } from './es-booklet.ts';
+import { recordingInSpanish } from './es-recording.ts';
 import type { Phrases } from './en.ts';
 import { lessonInSpanish } from './es-lesson.ts';
 
@@ -248,6 +249,7 @@ export const es: Phrases = {
     quote: 'Del libro solo aparecen las pocas palabras de cada señal. No copie, proyecte ni grabe más de lo que permitan las normas de su escuela y quien tenga los derechos.',
     description: (title) => `Hoja de ruta para leer «${title}» en voz alta: los minutos, cada pausa con las palabras para decir y a qué estar atento.`,
   },
+  recording: recordingInSpanish,
   quality: {
     title: 'Cómo se miden las guías',
     lead: 'Cada guía se cuenta y se revisa antes de aparecer aquí. Las cifras tratan del texto de la guía para la familia, nunca del libro, de un niño ni de un maestro.',

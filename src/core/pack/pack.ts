@@ -31,6 +31,15 @@ export interface PictureFile {
   readonly height: number;
 }
 
+/** What the recording folder of a pack holds, told by the reader from the disk. Only captions are read; of a film, its first bytes. */
+export interface RecordingFile {
+  readonly name: string;
+  readonly format: 'webm' | 'mp4' | 'captions' | 'other';
+  readonly bytes: number;
+  /** The text of captions. */
+  readonly text?: string;
+}
+
 /** The text of one pack file and what lies beside it, before anything is understood. */
 export interface Source {
   /** Folder name, already known to be a safe address. */
@@ -41,6 +50,8 @@ export interface Source {
   /** Language in the file's name (`pack.es.md`), or undefined for `pack.md`. */
   readonly languageOfFile: string | undefined;
   readonly pictureFiles: readonly PictureFile[];
+  /** Absent when there is no recording folder. */
+  readonly recordingFiles?: readonly RecordingFile[];
   /** Private text of the book in this pack's language. It is read only for numbers (`measure/measure-passage.ts`), and a pack never holds it. */
   readonly passage: string | undefined;
   /** The same book's private texts in other languages: nothing of them may be published either. */
@@ -74,6 +85,7 @@ export interface Pack extends PackFields {
   /** True when fields had to be left out to read the rest; such a pack is never published. */
   readonly partial: boolean;
   readonly pictureFiles: readonly PictureFile[];
+  readonly recordingFiles: readonly RecordingFile[];
 }
 
 /** The place of a value in a pack's file: of the value itself, or of the nearest thing that holds it. */

@@ -27,6 +27,7 @@ export function readPack(source: Source): Outcome<Pack> {
     places: fitted.places,
     partial: fitted.partial,
     pictureFiles: source.pictureFiles,
+    recordingFiles: source.recordingFiles ?? [],
   };
   if (source.languageOfFile !== undefined && source.languageOfFile !== pack.language) {
     findings.push(finding('pack/language-of-file', 'stop', placeOf(pack, 'language'), { file: source.languageOfFile, language: pack.language }));

@@ -39,6 +39,8 @@ export function fieldText(field: string, value: Tree, indent: number, newline: s
 
 /** Begins with a letter, digit or harmless sign, and holds nothing that YAML takes for more than text. */
 function canBePlain(text: string, inFlow: boolean): boolean {
+  // Other readers of YAML take 2:40 for a number on the base of sixty.
+  if (/^\d+:\d/.test(text)) return false;
   if (!/^[\p{L}\p{N}_¿¡(“‘«/.+…–—_]/u.test(text) || /[\s:]$/u.test(text) || /[:#]/.test(text.replace(/[^\s:#]:(?=\S)|\S#/g, ''))) return false;
   if (inFlow && /[,[\]{}:]/.test(text)) return false;
   return !needsEscapes(text) && !/[\n\t]/.test(text) && !/^(?:\.\.\.|---)/.test(text);

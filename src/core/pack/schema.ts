@@ -187,7 +187,14 @@ export const packSchema = v.object({
       }),
     ),
   ),
-  recording: some(v.object({ file: fileName, captions: some(fileName), permission: text(300) })),
+  recording: some(
+    v.object({
+      file: some(fileName),
+      captions: some(fileName),
+      link: some(v.pipe(v.string(), v.trim(), v.url(), v.startsWith('http'), v.examples(['https://school.example/films/crow']))),
+      permission: text(300),
+    }),
+  ),
   care: some(list(text(400))),
   pace: paceSchema,
   durations: durationsSchema,

@@ -1,0 +1,31 @@
+import type { recordingInEnglish } from './en-recording.ts';
+
+/** What the page of a recording says, in Spanish. */
+export const recordingInSpanish: typeof recordingInEnglish = {
+  kind: 'Leído en voz alta',
+  of: 'Grabación',
+  link: 'La grabación',
+  linkNote: 'el libro leído en voz alta, con una pausa en cada parada',
+  lead: 'Alguien te lee el libro. En cada parada la película espera, y tienes todo el tiempo que quieras para responder.',
+  film: (megabytes, length) => `La película pesa ${megabytes} MB y dura ${length}. Empieza cuando tú la empiezas.`,
+  captionsName: 'Subtítulos',
+  chaptersName: 'Paradas',
+  waits: 'Que la película espere en cada parada',
+  waiting: (n) => `La película espera en la parada ${String(n)}.`,
+  goesOn: 'La película sigue.',
+  goOn: 'Seguir con la película',
+  again: 'Oír otra vez lo de antes',
+  heading: (n) => `Parada ${String(n)}`,
+  youCan: (ways) => `Puedes ${ways}.`,
+  feels: { character: 'Esta pregunta habla de alguien del cuento.', me: 'Esta pregunta habla de ti. Toda respuesta es verdad.' },
+  noFilm: 'Aquí no se puede ver la película. Las paradas y el texto de abajo sirven sin ella.',
+  elsewhere: 'La película está en otro sitio',
+  elsewhereNote: 'Se abre en otra página, quizá con la contraseña de la escuela. Esa página tiene sus propias reglas. Páusala tú en los momentos de abajo.',
+  toFilm: 'Abrir la película en su página',
+  stops: 'Las paradas y sus momentos',
+  stopsNote: 'Si la película no espera sola, páusala en estos momentos.',
+  at: (clock) => `en ${clock}`,
+  transcript: 'El texto, con las paradas en su lugar',
+  permission: 'Permiso',
+  description: (title) => `«${title}» leído en voz alta, con subtítulos, una pausa en cada parada y el texto para seguirlo.`,
+};
