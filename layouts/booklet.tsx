@@ -5,6 +5,7 @@ import type { PackFields, Stop, Way } from '../src/core/pack/pack.ts';
 import { linkFrom } from '../src/outputs/addresses.ts';
 import type { BuiltPicture, PackView, PageOf } from '../src/outputs/views.ts';
 import { Document } from './parts/document.tsx';
+import { FeelingWord } from './parts/feeling-word.tsx';
 import { Frame } from './parts/frame.tsx';
 import { BookmarkDrawing, bookmarkPatterns, Rule, Sprig, Star, WayDrawing } from './parts/ornaments.tsx';
 import { faceOf } from './parts/pack-links.tsx';
@@ -32,7 +33,7 @@ export function Booklet(page: PageOf<PackView>): JSX.Element {
       <Cover page={page} say={say} />
       <ol class="sheets">
         {pack.stops.map((stop, index) => (
-          <Sheet title={pack.title} stop={stop} number={index + 1} say={say} picture={shown.pictures.find((each) => each.stop === stop.id)} linkTo={(url) => linkFrom(page.url, url)} />
+          <Sheet pack={pack} stop={stop} number={index + 1} say={say} picture={shown.pictures.find((each) => each.stop === stop.id)} linkTo={(url) => linkFrom(page.url, url)} />
         ))}
       </ol>
       <Rating pack={pack} say={say} />
@@ -73,7 +74,7 @@ function Cover({ page, say }: { readonly page: PageOf<PackView>; readonly say: P
 }
 
 interface SheetProps {
-  readonly title: string;
+  readonly pack: PackFields;
   readonly stop: Stop;
   readonly number: number;
   readonly say: Phrases;
@@ -82,13 +83,13 @@ interface SheetProps {
 }
 
 /** One stop on one calm page: the question, the ways to answer, words to begin with, and room. */
-function Sheet({ title, stop, number, say, picture, linkTo }: SheetProps): JSX.Element {
+function Sheet({ pack, stop, number, say, picture, linkTo }: SheetProps): JSX.Element {
   const ways = waysOf(stop);
   return (
     <li class="sheet" id={`stop-${stop.id}`} data-stop={stop.id} data-ways={ways.join(' ')}>
       <p class="sheet-place">
         <span class="numeral">{number}</span> <span>{say.booklet.open(stop.at.opening)}</span>
-        <span class="paper-only sheet-book">{title}</span>
+        <span class="paper-only sheet-book">{pack.title}</span>
         <span class="paper-only sheet-name">{say.booklet.name}</span>
       </p>
       <h2 class="ask">{stop.ask}</h2>
@@ -116,7 +117,9 @@ function Sheet({ title, stop, number, say, picture, linkTo }: SheetProps): JSX.E
           <p class="label">{say.booklet.bank}</p>
           <ul>
             {stop.words.map((word) => (
-              <li>{word}</li>
+              <li>
+                <FeelingWord word={word} pack={pack} />
+              </li>
             ))}
           </ul>
         </div>

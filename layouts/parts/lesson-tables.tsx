@@ -1,6 +1,7 @@
 import type { ComponentChildren, JSX } from 'preact';
 import type { Phrases } from '../../src/core/languages/en.ts';
 import type { PackFields } from '../../src/core/pack/pack.ts';
+import { FeelingWord } from './feeling-word.tsx';
 import { languageName } from './language-name.ts';
 import { Models } from './lesson-stop.tsx';
 
@@ -107,7 +108,9 @@ export function Feelings({ pack, say }: Props): JSX.Element | null {
       <WideTable by="feelings" heads={[say.lesson.feeling, say.lesson.family, say.lesson.strength, say.lesson.situation]}>
         {feelings.map((feeling) => (
           <tr>
-            <th scope="row">{feeling.word}</th>
+            <th scope="row">
+              <FeelingWord word={feeling.word} pack={pack} />
+            </th>
             <td>{say.families[feeling.family]}</td>
             <td>{say.strengths[feeling.strength - 1]}</td>
             <td>{feeling.situation}</td>
