@@ -1,5 +1,6 @@
 import type { Code, FactsOf } from '../finding.ts';
 import { passageFindingsInEnglish } from './en-findings-private.ts';
+import { altTextInEnglish } from './en-findings-alt-text.ts';
 
 /** A sentence for each finding: what is wrong, and what to write instead. */
 export type FindingSentences = { readonly [C in Code]: (facts: FactsOf[C]) => string };
@@ -58,8 +59,7 @@ export const findingsInEnglish: FindingSentences = {
   'body/comment-unclosed': () => 'A remark begins here with "<!--" and never ends. Add "-->" where it ends.',
   'body/link-refused': (f) => `The link "${f.link}" is shown as text only. Links may begin with https:, http:, mailto: or tel:, or lead to a page of this site.`,
   'body/picture-not-listed': (f) => `The picture "${f.picture}" in the text is not in the list "pictures". Add it there with its alt text.`,
-  'alt-text/missing': (f) => `The picture "${f.picture}" has no alt text. Add a line "alt: …" that says what it shows, or "decorative: true" if it is only an ornament.`,
-  'alt-text/decorative-with-alt': (f) => `The picture "${f.picture}" is marked as decorative and has an alt text as well. Delete one of the two.`,
+  ...altTextInEnglish,
   'picture/missing-file': (f) => `There is no picture "${f.picture}" in the folder pictures/.${meant(f.suggestion)}`,
   'picture/not-named': (f) => `The picture "${f.picture}" lies in the folder, but no field names it, so it is not published. Add it to "pictures", or delete it.`,
   'picture/format': (f) => `"${f.picture}" is not a PNG, JPEG or WebP picture. Save it as one of these.`,

@@ -1,5 +1,6 @@
 import type { FindingSentences } from './en-findings.ts';
 import { passageFindingsInSpanish } from './es-findings-private.ts';
+import { altTextInSpanish } from './es-findings-alt-text.ts';
 
 const kinds = { text: 'un texto', number: 'un número', 'whole number': 'un número entero', list: 'una lista (líneas que empiezan con "- ")', group: 'un grupo de campos', 'yes or no': 'true o false' };
 const within = (place: string) => (place === '' ? '' : ` en "${place}"`);
@@ -54,8 +55,7 @@ export const findingsInSpanish: FindingSentences = {
   'body/comment-unclosed': () => 'Aquí empieza un comentario con "<!--" y no termina nunca. Añada "-->" donde acaba.',
   'body/link-refused': (f) => `El enlace "${f.link}" se muestra solo como texto. Los enlaces pueden empezar con https:, http:, mailto: o tel:, o llevar a una página de este sitio.`,
   'body/picture-not-listed': (f) => `La imagen "${f.picture}" del texto no está en la lista "pictures". Añádala allí con su texto alternativo.`,
-  'alt-text/missing': (f) => `La imagen "${f.picture}" no tiene texto alternativo. Añada una línea "alt: …" que diga lo que muestra, o "decorative: true" si solo es un adorno.`,
-  'alt-text/decorative-with-alt': (f) => `La imagen "${f.picture}" está marcada como adorno y además tiene texto alternativo. Borre uno de los dos.`,
+  ...altTextInSpanish,
   'picture/missing-file': (f) => `No hay ninguna imagen "${f.picture}" en la carpeta pictures/.${meant(f.suggestion)}`,
   'picture/not-named': (f) => `La imagen "${f.picture}" está en la carpeta, pero ningún campo la nombra, así que no se publica. Añádala a "pictures" o bórrela.`,
   'picture/format': (f) => `"${f.picture}" no es una imagen PNG, JPEG o WebP. Guárdela en uno de esos formatos.`,

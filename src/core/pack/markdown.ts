@@ -1,6 +1,6 @@
 import MarkdownIt, { type Token } from 'markdown-it';
 import { finding, type Finding } from '../finding.ts';
-import type { Block, Body } from './pack.ts';
+import type { Block, Body, BodyPicture } from './pack.ts';
 
 /**
  * The only door to markdown-it. HTML stays text, comments are taken out, links keep to an allow-list of
@@ -139,6 +139,20 @@ function asidesOf(tokens: readonly Token[], firstLine: number): Body['asides'] {
     }
   }
   return asides.filter((aside) => aside.text !== '');
+}
+
+function picturesOf(tokens: readonly Token[], firstLine: number): readonly BodyPicture[] {
+  return tokens.flatMap((token) => {
+    const children = token.children ?? [];
+    return children.flatMap((child, index) => {
+      if (child.type !== 'image') return [];
+      const linkStart = children.findLastIndex((each, at) => at < index && (each.type === 'link_open' || each.type === 'link_close'));
+      const inLink = children[linkStart]?.type === 'link_open';
+      const linkEnd = children.findIndex((each, at) => at > index && each.type === 'link_close');
+      const others = children.slice(linkStart + 1, linkEnd).filter((each) => each !== child && (each.type === 'image' || textOf(each).trim() !== ''));
+      return [{ file: pictureNameOf(child), alt: child.content, line: firstLine + (token.map?.[0] ?? 0), isWholeLink: inLink && others.length === 0 }];
+    });
+  });
 }
 
 function kindOf(open: readonly string[]): Block['kind'] {

@@ -67,11 +67,23 @@ export interface Block {
   readonly line: number;
 }
 
+/** A picture that the body shows. */
+export interface BodyPicture {
+  /** The name as the pack's list has it. */
+  readonly file: string;
+  /** What stands in the square brackets; empty where the picture's own alt text is meant. */
+  readonly alt: string;
+  readonly line: number;
+  /** True when it is all that a link holds. */
+  readonly isWholeLink: boolean;
+}
+
 /** The Markdown below the front matter. `firstLine` is the line of the file on which it begins. */
 export interface Body {
   readonly markdown: string;
   readonly firstLine: number;
   readonly blocks: readonly Block[];
+  readonly pictures: readonly BodyPicture[];
   /** What is published beside the prose: code, alt texts of pictures, addresses and titles of links. Lines as in `blocks`. */
   readonly asides: readonly { readonly text: string; readonly line: number }[];
 }

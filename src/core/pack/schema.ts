@@ -181,6 +181,7 @@ export const packSchema = v.object({
         file: fileName,
         alt: some(v.pipe(v.string(), v.maxLength(600))),
         decorative: some(v.boolean()),
+        'text in picture': some(text(300)),
         credit: some(text(160)),
         rights: some(text(200)),
         stop: some(id),
