@@ -78,5 +78,5 @@ function knownIn(pack: Pack): readonly string[] {
 }
 
 function withPlace(problem: AltProblem, place: Finding['place']): Finding {
-  return { ...problem, place } as Finding;
+  return { ...problem, place };
 }

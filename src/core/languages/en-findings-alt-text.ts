@@ -23,12 +23,15 @@ export const altTextInEnglish: { readonly [C in AltCode]: (facts: FactsOf[C]) =>
   'alt-text/text-left-out': (f) => `In the picture "${f.picture}" one can read "${f.found}", but not in its alt text. Add it: … a sign that says "${f.found}".`,
   'alt-text/repeats': (f) => `The alt text of "${f.picture}" says what stands beside it already: "${f.found}". Say what only the picture tells: who stands where, what they hold, how the light is.`,
   'alt-text/same-as-another': (f) => `The pictures "${f.picture}" and "${f.other}" have the same alt text. Say what is different in this one.`,
-  'alt-text/gives-answer': (f) => `The alt text of "${f.picture}" gives away an answer to the question at its stop: "${f.found}". Describe what one can see it from, such as a face, hands or the weather, and let the children say what it means.`,
+  'alt-text/gives-answer': (f) =>
+    `The alt text of "${f.picture}" gives away an answer to the question at its stop: "${f.found}". Describe what one can see it from, such as a face, hands or the weather, and let the children say what it means.`,
   'alt-text/too-vague': (f) => `"${f.found}" could stand under many pictures. Say what happens in "${f.picture}": who, doing what, where.`,
   'alt-text/wrong-language': (f) => `The alt text of "${f.picture}" does not seem to be in the language of the pack ("${f.language}"). It would be read out in the wrong voice: translate it.`,
-  'alt-text/all-caps': (f) => `"${f.found}" in the alt text of "${f.picture}" is in capitals, and some voices spell capitals out. Write small letters; put what is written in the picture in quotation marks.`,
+  'alt-text/all-caps': (f) =>
+    `"${f.found}" in the alt text of "${f.picture}" is in capitals, and some voices spell capitals out. Write small letters; put what is written in the picture in quotation marks.`,
   'alt-text/ending': (f) => `The alt text of "${f.picture}" ends with "${f.found}", as if something were missing. Finish the sentence, or end it with one full stop.`,
   'alt-text/spaces': (f) => `The alt text of "${f.picture}" has line breaks or spaces too many, where a voice may halt. Write it in one line with single spaces.`,
-  'alt-text/long-sentence': (f) => `A sentence in the alt text of "${f.picture}" has ${String(f.words)} words, and one cannot look back while listening. Make two of it, each under ${String(f.most)} words.`,
+  'alt-text/long-sentence': (f) =>
+    `A sentence in the alt text of "${f.picture}" has ${String(f.words)} words, and one cannot look back while listening. Make two of it, each under ${String(f.most)} words.`,
   'alt-text/opinion': (f) => `"${f.found}" in the alt text of "${f.picture}" tells what you think of it. Say what makes it so, such as a colour, a shape or a look, and let the listener judge.`,
 };

@@ -21,14 +21,19 @@ export const altTextInSpanish: { readonly [C in AltCode]: (facts: FactsOf[C]) =>
   'alt-text/too-long': (f) =>
     `El texto alternativo de "${f.picture}" tiene ${String(f.length)} caracteres; más de ${String(f.most)} no se retienen de oído. Deje lo que importa para el cuento y pase el resto al texto de al lado.`,
   'alt-text/text-left-out': (f) => `En la imagen "${f.picture}" se puede leer "${f.found}", pero en su texto alternativo no. Añádalo: … un letrero que dice "${f.found}".`,
-  'alt-text/repeats': (f) => `El texto alternativo de "${f.picture}" dice lo que ya está al lado: "${f.found}". Diga lo que solo la imagen cuenta: quién está dónde, qué lleva en las manos, cómo es la luz.`,
+  'alt-text/repeats': (f) =>
+    `El texto alternativo de "${f.picture}" dice lo que ya está al lado: "${f.found}". Diga lo que solo la imagen cuenta: quién está dónde, qué lleva en las manos, cómo es la luz.`,
   'alt-text/same-as-another': (f) => `Las imágenes "${f.picture}" y "${f.other}" tienen el mismo texto alternativo. Diga qué hay de distinto en esta.`,
-  'alt-text/gives-answer': (f) => `El texto alternativo de "${f.picture}" adelanta una respuesta a la pregunta de su parada: "${f.found}". Describa en qué se nota, como una cara, unas manos o el tiempo que hace, y deje que los niños digan lo que significa.`,
+  'alt-text/gives-answer': (f) =>
+    `El texto alternativo de "${f.picture}" adelanta una respuesta a la pregunta de su parada: "${f.found}". Describa en qué se nota, como una cara, unas manos o el tiempo que hace, y deje que los niños digan lo que significa.`,
   'alt-text/too-vague': (f) => `"${f.found}" podría estar debajo de muchas imágenes. Diga lo que pasa en "${f.picture}": quién, qué hace y dónde.`,
   'alt-text/wrong-language': (f) => `El texto alternativo de "${f.picture}" no parece estar en la lengua del paquete ("${f.language}"). Se leería con la voz equivocada: tradúzcalo.`,
-  'alt-text/all-caps': (f) => `"${f.found}", en el texto alternativo de "${f.picture}", va en mayúsculas, y algunas voces las deletrean. Escriba en minúsculas; ponga entre comillas lo que está escrito en la imagen.`,
+  'alt-text/all-caps': (f) =>
+    `"${f.found}", en el texto alternativo de "${f.picture}", va en mayúsculas, y algunas voces las deletrean. Escriba en minúsculas; ponga entre comillas lo que está escrito en la imagen.`,
   'alt-text/ending': (f) => `El texto alternativo de "${f.picture}" acaba en "${f.found}", como si faltara algo. Termine la frase, o ciérrela con un solo punto.`,
   'alt-text/spaces': (f) => `El texto alternativo de "${f.picture}" tiene saltos de línea o espacios de más, y una voz puede detenerse ahí. Escríbalo en una sola línea y con espacios sencillos.`,
-  'alt-text/long-sentence': (f) => `Una frase del texto alternativo de "${f.picture}" tiene ${String(f.words)} palabras, y de oído no se puede volver atrás. Haga dos, de menos de ${String(f.most)} palabras cada una.`,
-  'alt-text/opinion': (f) => `"${f.found}", en el texto alternativo de "${f.picture}", dice lo que usted piensa. Diga por qué es así, con un color, una forma o una mirada, y deje que quien escucha lo juzgue.`,
+  'alt-text/long-sentence': (f) =>
+    `Una frase del texto alternativo de "${f.picture}" tiene ${String(f.words)} palabras, y de oído no se puede volver atrás. Haga dos, de menos de ${String(f.most)} palabras cada una.`,
+  'alt-text/opinion': (f) =>
+    `"${f.found}", en el texto alternativo de "${f.picture}", dice lo que usted piensa. Diga por qué es así, con un color, una forma o una mirada, y deje que quien escucha lo juzgue.`,
 };

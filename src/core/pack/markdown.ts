@@ -44,7 +44,7 @@ export function readBody(markdown: string, firstLine: number, file: string, pict
     }
   }
   for (const [link, lineOfLink] of refusedLinks(stripped.text)) findings.push(finding('body/link-refused', 'warn', at(lineOfLink), { link: link.slice(0, 80) }));
-  return { body: { markdown: stripped.text, firstLine, blocks: blocksOf(tokens, firstLine), asides: asidesOf(tokens, firstLine) }, findings };
+  return { body: { markdown: stripped.text, firstLine, blocks: blocksOf(tokens, firstLine), pictures: picturesOf(tokens, firstLine), asides: asidesOf(tokens, firstLine) }, findings };
 }
 
 /** How a page shows one picture of the pack; the markup comes from the build, which knows the files made of it. */

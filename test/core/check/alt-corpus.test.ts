@@ -76,7 +76,7 @@ function report(name: string, results: readonly { readonly title: string; readon
 describe.each([
   { file: 'alt-texts', least: 0.95, each: true },
   { file: 'alt-texts-held-back', least: 0.9, each: false },
-])('the alt texts of $file.txt', ({ file, least, each }) => {
+])('the alt texts in $file', ({ file, least, each }) => {
   const results = casesIn(file).map((one) => ({ title: one.title, expected: one.expected, got: checkAlt(contextOf(one))?.code ?? 'fine' }));
   report(file, results);
 
@@ -92,7 +92,9 @@ describe.each([
     expect(all.recall).toBeGreaterThan(least);
   });
 
-  test.runIf(each).each(altCodes)('%s has cases, and is as good by itself', (code) => {
+  // A held-back set is too small to judge a rule by.
+  const judged = each ? altCodes : [];
+  test.each(judged)('%s has cases, and is as good by itself', (code) => {
     const figures = figuresOf(results, code);
     expect(figures.toBeTold).toBeGreaterThan(0);
     expect(figures.precision).toBeGreaterThan(least);

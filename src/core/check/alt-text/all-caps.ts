@@ -22,7 +22,8 @@ function shoutedIn(alt: ReadAlt): string | undefined {
   for (let start = 0; start < pieces.length; start++) {
     let end = start;
     while (end < pieces.length && isShouted(pieces[end] ?? '')) end++;
-    if (end - start >= fewest && countLong(pieces.slice(start, end)) >= 2 && !saysWhatIsWritten.test(pieces[start - 1] ?? '') && !isInPicture(alt, pieces.slice(start, end))) return pieces.slice(start, end).join(' ');
+    if (end - start >= fewest && countLong(pieces.slice(start, end)) >= 2 && !saysWhatIsWritten.test(pieces[start - 1] ?? '') && !isInPicture(alt, pieces.slice(start, end)))
+      return pieces.slice(start, end).join(' ');
     start = end;
   }
   return undefined;

@@ -23,7 +23,7 @@ export interface AltContext {
   /** Texts that stand next to the picture: title, question, the paragraphs around it. */
   readonly beside?: readonly string[];
   /** Other pictures that are compared with this one. */
-  readonly others?: readonly { readonly file: string; readonly alt: string | undefined }[];
+  readonly others?: readonly { readonly file: string; readonly alt?: string | undefined }[];
   /** Names and words that belong to the book: taught words, allowed words. */
   readonly known?: readonly string[];
   /** Who wrote and drew the book. */
@@ -64,7 +64,15 @@ const mostRead = 2000;
 export function readAlt(context: AltContext): ReadAlt {
   const written = context.alt ?? '';
   const text = tidy(written.slice(0, mostRead));
-  return { ...context, written, text, unquoted: withoutQuotes(text), unread: Math.max(0, written.length - mostRead), words: wordsOf(text), baseLanguage: context.language.toLowerCase().split('-', 1)[0] ?? '' };
+  return {
+    ...context,
+    written,
+    text,
+    unquoted: withoutQuotes(text),
+    unread: Math.max(0, written.length - mostRead),
+    words: wordsOf(text),
+    baseLanguage: context.language.toLowerCase().split('-', 1)[0] ?? '',
+  };
 }
 
 /** True for a word or a run of words that the book itself brings. */

@@ -11,11 +11,17 @@ const nounInSpanish = '(?:imagen|imágenes|fotos?|fotografías?|ilustración|ilu
 const praiseInSpanish = '(?: (?:bonit[oa]|lind[oa]|hermos[oa]|sencill[oa]|en color|a color|digital|detallad[oa]))?';
 
 const openings = [
-  new RegExp(`^(?:(?:this|here|it) is |here we see |we (?:can )?see |you (?:can )?see )?(?:(?:an?|the|this|one|some) )?${praise}${noun} (?:of|showing|shows|depicting|depicts|with|that shows|which shows|featuring)(?= )`, 'iu'),
+  new RegExp(
+    `^(?:(?:this|here|it) is |here we see |we (?:can )?see |you (?:can )?see )?(?:(?:an?|the|this|one|some) )?${praise}${noun} (?:of|showing|shows|depicting|depicts|with|that shows|which shows|featuring)(?= )`,
+    'iu',
+  ),
   new RegExp(`^(?:this|the) ${noun} (?:shows|depicts|is of|features|illustrates)(?= )`, 'iu'),
   new RegExp(`^in (?:this|the) ${noun}(?:,| (?:we|you|there|one|a|an|is|are) )`, 'iu'),
   new RegExp(`^${noun}(?: ?:| -| –| —)(?= ?\\S)`, 'iu'),
-  new RegExp(`^(?:(?:esta|este|esto|aquí) (?:es|hay|vemos|se ve) |vemos |se ve )?(?:(?:una?|la|el|esta|este|l[oa]s) )?${nounInSpanish}${praiseInSpanish} (?:de|del|que muestra|que representa|con|mostrando|donde|en la que|en el que)(?= )`, 'iu'),
+  new RegExp(
+    `^(?:(?:esta|este|esto|aquí) (?:es|hay|vemos|se ve) |vemos |se ve )?(?:(?:una?|la|el|esta|este|l[oa]s) )?${nounInSpanish}${praiseInSpanish} (?:de|del|que muestra|que representa|con|mostrando|donde|en la que|en el que)(?= )`,
+    'iu',
+  ),
   new RegExp(`^(?:la|el|esta|este) ${nounInSpanish} (?:muestra|representa|enseña|ilustra|presenta)(?= )`, 'iu'),
   new RegExp(`^en (?:la|el|esta|este) ${nounInSpanish}(?:,| (?:se|vemos|hay|aparece|aparecen|podemos|está|están|un|una) ?)`, 'iu'),
   new RegExp(`^${nounInSpanish}(?: ?:| -| –| —)(?= ?\\S)`, 'iu'),

@@ -1,16 +1,16 @@
 import { isKnown, type AltRule } from './alt-context.ts';
 
 /** "Beautiful" and "cute" say what somebody thinks of a picture. Whoever listens would like to think so too: so say what makes it so. Common practice, no source. */
-const praise: Readonly<Record<string, RegExp>> = {
-  en: /(?<!\p{L})(?:beautiful|cute|lovely|adorable|gorgeous|nice|wonderful|amazing|awesome|charming|delightful|stunning|fantastic)(?!\p{L})/giu,
-  es: /(?<!\p{L})(?:bonit[oa]s?|lind[oa]s?|hermos[oa]s?|adorables?|maravillos[oa]s?|encantador(?:a|es|as)?|bell[oa]s?|preciosísim[oa]s?|simpátic[oa]s?)(?!\p{L})/giu,
-};
+const praise = new Map<string, RegExp>([
+  ['en', /(?<!\p{L})(?:beautiful|cute|lovely|adorable|gorgeous|nice|wonderful|amazing|awesome|charming|delightful|stunning|fantastic)(?!\p{L})/giu],
+  ['es', /(?<!\p{L})(?:bonit[oa]s?|lind[oa]s?|hermos[oa]s?|adorables?|maravillos[oa]s?|encantador(?:a|es|as)?|bell[oa]s?|preciosísim[oa]s?|simpátic[oa]s?)(?!\p{L})/giu],
+]);
 
 export const opinion: AltRule<'alt-text/opinion'> = {
   code: 'alt-text/opinion',
   level: 'note',
   look: (alt) => {
-    for (const match of alt.unquoted.matchAll(praise[alt.baseLanguage] ?? /(?!)/gu)) {
+    for (const match of alt.unquoted.matchAll(praise.get(alt.baseLanguage) ?? /(?!)/gu)) {
       // With a capital inside the text it is a name.
       const isName = match.index > 0 && /^\p{Lu}/u.test(match[0]);
       if (!isName && !isKnown(alt, match[0])) return { found: match[0] };

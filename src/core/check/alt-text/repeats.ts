@@ -28,7 +28,13 @@ export const repeats: AltRule<'alt-text/repeats'> = {
 
 /** The longest run of words of `alt` each four of which stand in a row in `beside`. */
 function longestRun(alt: readonly string[], beside: readonly string[]): readonly string[] {
-  const fours = (words: readonly string[]) => words.slice(0, Math.max(0, words.length - shortestRun + 1)).map((_, at) => words.slice(at, at + shortestRun).map(folded).join(' '));
+  const fours = (words: readonly string[]) =>
+    words.slice(0, Math.max(0, words.length - shortestRun + 1)).map((_, at) =>
+      words
+        .slice(at, at + shortestRun)
+        .map(folded)
+        .join(' '),
+    );
   const there = new Set(fours(beside));
   let best: readonly [start: number, length: number] = [0, 0];
   let length = 0;
