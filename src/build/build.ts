@@ -79,6 +79,7 @@ async function showPacks(sound: readonly Told[], library: Library, options: Buil
 
 function findingsByFile(findings: readonly Finding[]): ReadonlyMap<string, readonly Finding[]> {
   const byFile = new Map<string, Finding[]>();
-  for (const each of findings) byFile.set(each.place.file, [...(byFile.get(each.place.file) ?? []), each]);
+  // What is told about persons is for whoever makes the packs, and not for visitors of the site.
+  for (const each of findings.filter((found) => !found.code.startsWith('privacy/'))) byFile.set(each.place.file, [...(byFile.get(each.place.file) ?? []), each]);
   return byFile;
 }

@@ -5,6 +5,7 @@ import sharp from 'sharp';
 import { longestSide } from '../core/check/picture-files.ts';
 import type { PictureFile } from '../core/pack/pack.ts';
 import type { PictureSize } from '../outputs/views.ts';
+import { metadataOf } from './picture-metadata.ts';
 
 /** The only door to sharp. No picture is published as it came: each is decoded, turned upright and written anew without metadata. */
 
@@ -28,7 +29,8 @@ export async function inspectPicture(path: string, name: string): Promise<Pictur
     if (format === undefined) return { ...bad, format: bytes.length === 0 ? 'bad' : 'other' };
     const metadata = await sharp(bytes, { limitInputPixels: false }).metadata();
     const { width, height } = metadata.autoOrient;
-    return { name, format, width, height };
+    const hidden = metadataOf(metadata);
+    return { name, format, width, height, ...(hidden === undefined ? {} : { metadata: hidden }) };
   } catch {
     return bad;
   }

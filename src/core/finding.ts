@@ -102,6 +102,17 @@ export interface FactsOf {
   'frames/missing': { readonly stop: string };
   'models/missing': { readonly stop: string; readonly found: number };
   'home/too-many-prompts': { readonly found: number; readonly most: number };
+  'privacy/roster-name': { readonly name: string };
+  'privacy/roster-unread': Record<never, never>;
+  'privacy/email': { readonly found: string };
+  'privacy/phone': { readonly found: string };
+  'privacy/room': { readonly found: string };
+  'privacy/picture-place': { readonly picture: string; readonly holds: 'place' | 'camera' };
+  'rights/book-note': { readonly rights: string };
+  'rights/picture-note': { readonly picture: string; readonly cover: boolean };
+  'translation/unchecked': { readonly missing: 'checked by' | 'checked'; readonly careful: boolean };
+  'by/review-past': { readonly reviewed: string; readonly years: number };
+  'by/review-ahead': { readonly reviewed: string; readonly today: string };
   'passage/word-count': { readonly said: number; readonly counted: number };
   'passage/opening-mark': { readonly line: number; readonly why: 'order' | 'form' | 'past the end'; readonly opening?: number; readonly openings?: number };
   'words/not-in-passage': { readonly word: string };

@@ -5,9 +5,16 @@ import { blanks } from './blanks.ts';
 import { frames } from './frames.ts';
 import { home } from './home.ts';
 import { pictureFiles } from './picture-files.ts';
+import { privacyContact } from './privacy-contact.ts';
+import { privacyPictures } from './privacy-pictures.ts';
+import { privacyRoom } from './privacy-room.ts';
+import { privacyRoster } from './privacy-roster.ts';
 import { recording } from './recording.ts';
+import { reviewDate } from './review-date.ts';
+import { rights } from './rights.ts';
 import { stopIds } from './stop-ids.ts';
 import { nothingAround, type Surroundings } from './surroundings.ts';
+import { translation } from './translation.ts';
 
 declare const checked: unique symbol;
 /** A pack that the checks have looked at; only `checkPack` makes one. */
@@ -25,6 +32,13 @@ export const rules: Readonly<Record<string, Rule>> = {
   frames,
   home,
   recording,
+  'privacy-roster': privacyRoster,
+  'privacy-contact': privacyContact,
+  'privacy-room': privacyRoom,
+  'privacy-pictures': privacyPictures,
+  rights,
+  translation,
+  'review-date': reviewDate,
 };
 
 /** Second stage: all checks over one pack. The pack goes on whatever they find, so that later stages can tell theirs. */

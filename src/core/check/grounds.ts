@@ -28,6 +28,22 @@ export const groundsOf: Readonly<Partial<Record<Code, Ground>>> = {
   'recording/captions-too-fast': { mark: 'source', source: 'Captioning Key, DCMP and NAD', row: 'V2' },
   'recording/too-large': { mark: 'common practice' },
   'plan/over-minutes': { mark: 'common practice', row: 'T12' },
+  'passage/word-count': { mark: 'common practice' },
+  'words/not-in-passage': { mark: 'common practice' },
+  'words/first-met': { mark: 'common practice' },
+  'copy/long-quote': { mark: 'common practice', source: 'stricter than the classroom guidelines of 1976, US Copyright Office, Circular 21', row: 'Y2' },
+  'copy/too-much': { mark: 'common practice', source: 'stricter than the classroom guidelines of 1976, US Copyright Office, Circular 21', row: 'Y2' },
+  'privacy/roster-name': { mark: 'common practice', source: 'leans on 16 CFR 312.2, names as personal information', row: 'Z4' },
+  'privacy/roster-unread': { mark: 'common practice', row: 'Z4' },
+  'privacy/email': { mark: 'common practice', row: 'Z4' },
+  'privacy/phone': { mark: 'common practice', row: 'Z4' },
+  'privacy/room': { mark: 'common practice', row: 'Z4' },
+  'privacy/picture-place': { mark: 'common practice', source: 'leans on 16 CFR 312.2, precise place as personal information', row: 'Z4' },
+  'rights/book-note': { mark: 'common practice', row: 'Y6' },
+  'rights/picture-note': { mark: 'common practice', row: 'Y2' },
+  'translation/unchecked': { mark: 'common practice', row: 'L7' },
+  'by/review-past': { mark: 'common practice' },
+  'by/review-ahead': { mark: 'common practice' },
 };
 
 const markWords = {

@@ -1,5 +1,5 @@
 import type { Code, FactsOf } from '../finding.ts';
-import { passageFindingsInEnglish } from './en-findings-private.ts';
+import { passageFindingsInEnglish, privacyFindingsInEnglish } from './en-findings-private.ts';
 import { altTextInEnglish } from './en-findings-alt-text.ts';
 
 /** A sentence for each finding: what is wrong, and what to write instead. */
@@ -94,6 +94,7 @@ export const findingsInEnglish: FindingSentences = {
   'models/missing': (f) => `The stop "${f.stop}" has ${f.found === 0 ? 'no model answer' : 'only one model answer'}. Give two, one of them short, so that answers are judged alike.`,
   'home/too-many-prompts': (f) => `There are ${String(f.found)} prompts for home. Choose the best ${String(f.most)}; a family has ten minutes.`,
   ...passageFindingsInEnglish,
+  ...privacyFindingsInEnglish,
   'text/too-hard': (f) => `The text for families reads like grade ${String(f.grade)}, by estimate. Aim for grade 6: shorter sentences, everyday words. Then ask a parent to read it.`,
   'plan/over-minutes': (f) => `The first reading with all its stops takes about ${String(f.planned)} minutes, and "minutes" says ${String(f.minutes)}. Mark fewer stops for it, or give it more time.`,
 };

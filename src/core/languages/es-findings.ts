@@ -1,5 +1,5 @@
 import type { FindingSentences } from './en-findings.ts';
-import { passageFindingsInSpanish } from './es-findings-private.ts';
+import { passageFindingsInSpanish, privacyFindingsInSpanish } from './es-findings-private.ts';
 import { altTextInSpanish } from './es-findings-alt-text.ts';
 
 const kinds = { text: 'un texto', number: 'un número', 'whole number': 'un número entero', list: 'una lista (líneas que empiezan con "- ")', group: 'un grupo de campos', 'yes or no': 'true o false' };
@@ -91,6 +91,7 @@ export const findingsInSpanish: FindingSentences = {
     `La parada "${f.stop}" ${f.found === 0 ? 'no tiene respuestas modelo' : 'tiene una sola respuesta modelo'}. Dé dos, una de ellas corta, para que las respuestas se valoren igual.`,
   'home/too-many-prompts': (f) => `Hay ${String(f.found)} preguntas para casa. Elija las ${String(f.most)} mejores; una familia tiene diez minutos.`,
   ...passageFindingsInSpanish,
+  ...privacyFindingsInSpanish,
   'text/too-hard': (f) =>
     `El texto para familias se lee como de grado ${String(f.grade)}, según una estimación. Busque el grado 6: frases más cortas, palabras de todos los días. Luego pida a una familia que lo lea.`,
   'plan/over-minutes': (f) => `La primera lectura con todas sus paradas dura unos ${String(f.planned)} minutos, y "minutes" dice ${String(f.minutes)}. Deje menos paradas o dé más tiempo.`,

@@ -29,6 +29,8 @@ export interface PictureFile {
   readonly format: 'png' | 'jpeg' | 'webp' | 'bad' | 'other';
   readonly width: number;
   readonly height: number;
+  /** What the file's hidden data tells: where it was taken, or with which camera. */
+  readonly metadata?: 'place' | 'camera';
 }
 
 /** What the recording folder of a pack holds, told by the reader from the disk. Only captions are read; of a film, its first bytes. */

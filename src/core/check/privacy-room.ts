@@ -1,0 +1,15 @@
+import { finding, type Finding } from '../finding.ts';
+import type { Pack } from '../pack/pack.ts';
+import { publishedTexts } from '../pack/published-texts.ts';
+import { roomsIn } from './rooms-in-text.ts';
+
+/**
+ * No room and no class in what a pack publishes: with a day beside it, it says where children are. Common practice, no
+ * source. A pattern cannot tell a school from a story, so this asks for a second look and stops nothing.
+ */
+export function* privacyRoom(pack: Pack): Iterable<Finding> {
+  for (const { steps, text, place } of publishedTexts(pack)) {
+    if (steps[0] === 'by' || steps[0] === 'book' || steps.includes('standard')) continue;
+    for (const found of roomsIn(text, pack.allowWords)) yield finding('privacy/room', 'warn', place, { found });
+  }
+}

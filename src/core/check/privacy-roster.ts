@@ -1,0 +1,31 @@
+import { finding, type Finding } from '../finding.ts';
+import type { Pack } from '../pack/pack.ts';
+import { publishedTexts } from '../pack/published-texts.ts';
+import { readRoster, rosterNamesIn, rosterNamesInFileName } from './roster-names.ts';
+import type { Surroundings } from './surroundings.ts';
+
+/** Fields that hold the name of a file or an id: published as a part of an address. */
+const addresses = new Set(['file', 'picture', 'captions', 'id']);
+/** Fields in which adults put their names by choice. */
+const makers = new Set(['book', 'by']);
+
+/**
+ * No child's name stands in what a pack publishes. The names come from a list that stays on the machine; a name that a
+ * character of the book has as well passes when it stands under `allow words`.
+ * Names of children under 13 are personal information: COPPA rule, 16 CFR 312.2. That names are held against a local list
+ * is common practice, no source.
+ */
+export function* privacyRoster(pack: Pack, { roster: lines }: Surroundings): Iterable<Finding> {
+  if (lines === 'unread') {
+    yield finding('privacy/roster-unread', 'stop', { file: pack.file, line: 1, column: 1 }, {});
+    return;
+  }
+  if (lines.length === 0) return;
+  const roster = readRoster(lines);
+  const allowed = { words: pack.allowWords ?? [], makers: [pack.book.author, pack.book.illustrator ?? '', pack.by.name] };
+  for (const { steps, text, place } of publishedTexts(pack)) {
+    if (makers.has(String(steps[0]))) continue;
+    const names = addresses.has(String(steps.at(-1))) ? rosterNamesInFileName(text, roster, allowed) : rosterNamesIn(text, roster, allowed);
+    for (const name of names) yield finding('privacy/roster-name', 'stop', place, { name });
+  }
+}
