@@ -1,20 +1,21 @@
 import type { Place } from '../finding.ts';
+import { readCaptions } from './captions.ts';
 import { placeOf, type Pack, type Step } from './pack.ts';
 
 /**
  * Every text that a pack puts before the public: each text of its front matter, whatever fields there are, and the whole
- * body. A rule that looks for what must not be published looks here, so that a new field is looked at from its first day.
+ * body, and the captions of a recording. A rule that looks for what must not be published looks here, so that a new field is looked at from its first day.
  */
 
 export interface PublishedText {
-  /** The field's steps under the author's own names: `stops`, 2, `listen for`. For the body: `body`. */
+  /** The field's steps under the author's own names: `stops`, 2, `listen for`. For the body: `body`; for captions: `recording`, `captions`, `text`. */
   readonly steps: readonly Step[];
   readonly text: string;
   readonly place: Place;
 }
 
 /** What a pack holds beside its published texts: for the house, or for the check of words alone. */
-const notPublished = new Set(['slug', 'file', 'body', 'places', 'partial', 'pictureFiles', 'allowWords']);
+const notPublished = new Set(['slug', 'file', 'body', 'places', 'partial', 'pictureFiles', 'recordingFiles', 'allowWords']);
 
 /** All published texts of a pack, in the order of its fields, the body last. */
 export function publishedTexts(pack: Pack): readonly PublishedText[] {
@@ -29,6 +30,12 @@ export function publishedTexts(pack: Pack): readonly PublishedText[] {
   };
   for (const [key, value] of Object.entries(pack)) if (!notPublished.has(key)) walk(value, [asWritten(key)]);
   for (const { text, line } of [...pack.body.blocks, ...pack.body.asides]) texts.push({ steps: ['body'], text, place: { file: pack.file, line, column: 1 } });
+  const captions = pack.recordingFiles.find((file) => file.name === pack.recording?.captions)?.text;
+  if (captions !== undefined) {
+    // One text, as a reader hears it: a sentence may run over several captions.
+    const spoken = readCaptions(captions).captions.flatMap((caption) => caption.lines);
+    texts.push({ steps: ['recording', 'captions', 'text'], text: spoken.join(' '), place: placeOf(pack, 'recording', 'captions') });
+  }
   return texts;
 }
 
