@@ -1,6 +1,7 @@
 import { finding, type Finding } from '../finding.ts';
 import type { Pack } from '../pack/pack.ts';
 import { publishedTexts } from '../pack/published-texts.ts';
+import { isPassedOver } from './privacy-contact.ts';
 import { roomsIn } from './rooms-in-text.ts';
 
 /**
@@ -9,7 +10,7 @@ import { roomsIn } from './rooms-in-text.ts';
  */
 export function* privacyRoom(pack: Pack): Iterable<Finding> {
   for (const { steps, text, place } of publishedTexts(pack)) {
-    if (steps[0] === 'by' || steps[0] === 'book' || steps.includes('standard')) continue;
+    if (isPassedOver(steps)) continue;
     for (const found of roomsIn(text, pack.allowWords)) yield finding('privacy/room', 'warn', place, { found });
   }
 }
