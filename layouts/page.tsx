@@ -4,7 +4,7 @@ import { Booklet } from './booklet.tsx';
 import { Family } from './family.tsx';
 import { Lesson } from './lesson.tsx';
 import { LibraryPage } from './library.tsx';
-import { Missing } from './missing.tsx';
+import { Missing, Unsaved } from './missing.tsx';
 import { Prose } from './prose.tsx';
 import { Recording } from './recording.tsx';
 import { Quality } from './quality.tsx';
@@ -33,6 +33,8 @@ function layoutOf(page: Page): JSX.Element {
       return <Quality {...page} view={view} />;
     case 'prose':
       return <Prose {...page} view={view} />;
+    case 'unsaved':
+      return <Unsaved {...page} view={view} />;
     case 'missing':
       return <Missing {...page} view={view} />;
   }

@@ -6,6 +6,7 @@ import { fitDescription } from './description.ts';
 import { Footer } from './footer.tsx';
 import { directionOf } from './language-name.ts';
 import { nameOf } from './library-name.ts';
+import { OfflineNote } from './offline-note.tsx';
 import { Masthead, Trail, type Step } from './masthead.tsx';
 
 /** What a page may load and do: nothing from elsewhere, no script in the page, no forms, no frames. */
@@ -58,6 +59,7 @@ export function Document(props: Props): JSX.Element {
           {beside}
           <main id="main" tabIndex={-1}>
             {children}
+            <OfflineNote page={page} />
           </main>
         </div>
         <Footer page={page} />
@@ -69,7 +71,8 @@ export function Document(props: Props): JSX.Element {
 function Head({ page, title, description, script, data }: Props): JSX.Element {
   const { library, language, url, assets } = page;
   const name = nameOf(page);
-  const scriptUrl = script === undefined ? undefined : assets.scripts[script];
+  // Pages of a book can also be kept on the device.
+  const scripts = [script, 'shown' in page.view ? 'offline' : undefined].flatMap((each) => (each === undefined ? [] : (assets.scripts[each] ?? [])));
   return (
     <head>
       <meta charset="utf-8" />
@@ -85,9 +88,11 @@ function Head({ page, title, description, script, data }: Props): JSX.Element {
       {page.alternates.map((each) => (
         <link rel="alternate" hreflang={each.language} href={addressOf(library.address, each.url) ?? linkFrom(url, each.url)} />
       ))}
-      {library.address !== undefined && page.view.kind !== 'missing' && <link rel="canonical" href={addressOf(library.address, url)} />}
+      {library.address !== undefined && page.view.kind !== 'missing' && page.view.kind !== 'unsaved' && <link rel="canonical" href={addressOf(library.address, url)} />}
       {data && <script type="application/ld+json" dangerouslySetInnerHTML={{ __html: safeJson(data) }} />}
-      {scriptUrl !== undefined && <script type="module" src={linkFrom(url, scriptUrl)} />}
+      {scripts.map((each) => (
+        <script type="module" src={linkFrom(url, each)} />
+      ))}
     </head>
   );
 }

@@ -13,7 +13,7 @@ const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const require = createRequire(import.meta.url);
 
 /** Scripts by name. The build bundles them by path and imports none of them. */
-const scripts: Readonly<Record<string, string>> = { lesson: 'src/browser/lesson.ts', booklet: 'src/browser/booklet.ts', recording: 'src/browser/stopping-video.ts' };
+const scripts: Readonly<Record<string, string>> = { lesson: 'src/browser/lesson.ts', booklet: 'src/browser/booklet.ts', recording: 'src/browser/stopping-video.ts', offline: 'src/browser/offline.ts' };
 
 /** Letters of the two typefaces that pages use. Both are under the SIL Open Font License, which is published beside them. */
 const fonts: readonly (readonly [packageName: string, file: string])[] = [
@@ -39,7 +39,23 @@ export async function makeAssets(): Promise<{ assets: Assets; files: readonly Si
   for (const packageName of new Set(fonts.map(([each]) => each))) {
     files.push({ url: `assets/fonts/${packageName.slice('@fontsource/'.length)}-LICENSE.txt`, from: join(folderOf(packageName), 'LICENSE') });
   }
-  return { assets: { css: screen.url, printCss: print.url, scripts: Object.fromEntries(made.map(({ name, url }) => [name, url])) }, files };
+  return { assets: { css: screen.url, printCss: print.url, scripts: Object.fromEntries(made.map(({ name, url }) => [name, url])), later: fonts.map(([, file]) => `assets/fonts/${file}`) }, files };
+}
+
+/** A script for the background, which is no module, with data that the build knows put in by name. */
+export async function workerScript(path: string, data: Readonly<Record<string, unknown>>): Promise<string> {
+  const define = Object.fromEntries(Object.entries(data).map(([name, value]) => [name, JSON.stringify(value)]));
+  const result = await build({
+    entryPoints: [join(root, path)],
+    bundle: true,
+    minify: true,
+    write: false,
+    format: 'iife',
+    target: ['chrome100', 'firefox100', 'safari15'],
+    define,
+    logLevel: 'silent',
+  });
+  return result.outputFiles[0]?.text ?? '';
 }
 
 function folderOf(packageName: string): string {

@@ -7,6 +7,7 @@ import { pagesOf, type PageText } from '../outputs/pages.ts';
 import { showPack, type Shown } from './show-pack.ts';
 import { makeAssets } from './browser-code.ts';
 import { writePages } from './eleventy.ts';
+import { offlineFiles } from './offline.ts';
 import { readProse } from './read-prose.ts';
 import { stage, writeFiles } from './publish.ts';
 import { readWholeLibrary, type Told } from './read-library.ts';
@@ -52,6 +53,7 @@ export async function build(options: BuildOptions): Promise<Built> {
   try {
     await writePages(pages, staging.folder, options.cache);
     await writeFiles(staging.folder, [...files, ...shown.files, ...textOutputs({ library, shown: shown.packs, pages })]);
+    await writeFiles(staging.folder, await offlineFiles({ folder: staging.folder, library, pages, shown: shown.packs, assets }));
     await staging.publish();
   } catch (error) {
     await staging.discard();

@@ -66,6 +66,12 @@ async function answer(folder: string, request: IncomingMessage, response: Server
     response.writeHead(405, { allow: 'GET, HEAD' }).end();
     return;
   }
+  // Pages that are looked at while somebody writes must never come from a copy.
+  const asked = (request.url ?? '').split('?', 1)[0];
+  if (asked?.endsWith('/offline-worker.js') === true) {
+    response.writeHead(404).end();
+    return;
+  }
   const path = decoded((request.url ?? '/').split(/[?#]/, 1)[0] ?? '/');
   if (path === reloadUrl) {
     response.writeHead(200, { 'content-type': 'text/event-stream', 'cache-control': 'no-store' });

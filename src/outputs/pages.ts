@@ -24,7 +24,7 @@ export interface Published {
 export function pagesOf(published: Published): readonly Page[] {
   const { library, shown } = published;
   return [
-    ...library.languages.flatMap((language) => [libraryPage(published, language), qualityPage(published, language)]),
+    ...library.languages.flatMap((language) => [libraryPage(published, language), qualityPage(published, language), unsavedPage(published, language)]),
     ...shown.flatMap((each) => packPages(published, each)),
     ...shown.flatMap((each) => recordingPage(published, each)),
     ...prosePages(published),
@@ -61,6 +61,10 @@ function qualityPage(published: Published, language: string): Page {
   const { library, shown, findingsOf } = published;
   const rows = byTitle(shown, language).map((each) => ({ shown: each, findings: findingsOf.get(each.pack.file) ?? [] }));
   return page(published, language, `${rootOf(language, library.language)}quality/`, inEachLanguage(library, 'quality/'), { kind: 'quality', rows });
+}
+
+function unsavedPage(published: Published, language: string): Page {
+  return page(published, language, `${rootOf(language, published.library.language)}not-saved/`, [], { kind: 'unsaved' });
 }
 
 function packPages(published: Published, shown: ShownPack): readonly Page[] {

@@ -74,6 +74,8 @@ export interface Assets {
   readonly printCss: string;
   /** Scripts by the name of their source: `booklet`, `lesson`. Missing ones are not built yet. */
   readonly scripts: Readonly<Record<string, string>>;
+  /** Files that a page with a script or style may load later: letters, and parts of scripts. */
+  readonly later: readonly string[];
 }
 
 export interface LibraryView {
@@ -109,7 +111,12 @@ export interface MissingView {
   readonly kind: 'missing';
 }
 
-export type View = LibraryView | PackView | RecordingView | QualityView | ProseView | MissingView;
+/** The page that a reader without a network gets for a page that is not saved. */
+export interface UnsavedView {
+  readonly kind: 'unsaved';
+}
+
+export type View = UnsavedView | LibraryView | PackView | RecordingView | QualityView | ProseView | MissingView;
 export type PageOf<V extends View = View> = PageContext & { readonly view: V };
 export type Page = PageOf;
 

@@ -1,3 +1,4 @@
+import { offlineInEnglish } from './en-offline.ts';
 import { recordingInEnglish } from './en-recording.ts';
 
 /** English, and by its type the list of every phrase that a page needs. A page's own text comes from the pack. */
@@ -233,6 +234,7 @@ export const en = {
     quote: 'Only the few words of each cue come from the book. Do not copy, project or record more of it than your school’s rules and the rights holder allow.',
     description: (title: string) => `Run sheet for reading “${title}” aloud: the minutes, each stop with the words to say, and what to listen for.`,
   },
+  offline: offlineInEnglish,
   recording: recordingInEnglish,
   quality: {
     title: 'How the packs measure up',

@@ -1,3 +1,4 @@
+import { offlineInSpanish } from './es-offline.ts';
 import { esBooklet } from './es-booklet.ts';
 import { recordingInSpanish } from './es-recording.ts';
 import type { Phrases } from './en.ts';
@@ -249,6 +250,7 @@ export const es: Phrases = {
     quote: 'Del libro solo aparecen las pocas palabras de cada señal. No copie, proyecte ni grabe más de lo que permitan las normas de su escuela y quien tenga los derechos.',
     description: (title) => `Hoja de ruta para leer «${title}» en voz alta: los minutos, cada pausa con las palabras para decir y a qué estar atento.`,
   },
+  offline: offlineInSpanish,
   recording: recordingInSpanish,
   quality: {
     title: 'Cómo se miden las guías',

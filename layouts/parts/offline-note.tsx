@@ -1,0 +1,38 @@
+import type { JSX } from 'preact';
+import { phrasesFor } from '../../src/core/languages/pick-language.ts';
+import { linkFrom } from '../../src/outputs/addresses.ts';
+import type { Page } from '../../src/outputs/views.ts';
+
+/** At the end of a book's pages, once a script has kept them: what is saved on the device, and how to take it away. */
+export function OfflineNote({ page }: { readonly page: Page }): JSX.Element | null {
+  if (!('shown' in page.view)) return null;
+  const say = phrasesFor(page.language).offline;
+  const [before = '', after = ''] = say.kept('\u0000').split('\u0000');
+  return (
+    <div class="offline-note" hidden role="status" data-book={page.view.shown.urls.family} data-worker={linkFrom(page.url, 'offline-worker.js')}>
+      <p data-part="kept" hidden>
+        {before}
+        <span data-size />
+        {after}{' '}
+        <button type="button" data-act="remove">
+          {say.remove}
+        </button>
+      </p>
+      <p data-part="removed" hidden>
+        {say.removed}{' '}
+        <button type="button" data-act="keep">
+          {say.keep}
+        </button>
+      </p>
+      <p data-part="newer" hidden>
+        {say.newer}{' '}
+        <button type="button" data-act="show">
+          {say.show}
+        </button>
+      </p>
+      <p data-part="no-room" hidden>
+        {say.noRoom}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,72 @@
+import { createHash } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { rootOf, fileOf } from '../outputs/addresses.ts';
+import type { Assets, Page, ShownPack } from '../outputs/views.ts';
+import type { Library } from '../core/pack/library.ts';
+import { workerScript } from './browser-code.ts';
+import type { SiteFile } from './publish.ts';
+
+/** Width of the pictures in a book's copy, in pixels: sharp on a phone, and one file a picture. */
+const copyWidth = 960;
+
+interface Made {
+  readonly folder: string;
+  readonly library: Library;
+  readonly pages: readonly Page[];
+  readonly shown: readonly ShownPack[];
+  readonly assets: Assets;
+}
+
+/**
+ * What a browser needs to keep books for times without a network: the worker, and for each book the list of its files.
+ * Its version is made of their content, read from the finished site; a file that is not there stops the build.
+ */
+export async function offlineFiles(made: Made): Promise<readonly SiteFile[]> {
+  const known = new Map<string, Promise<Sized>>();
+  const sized = (url: string): Promise<Sized> => {
+    const read = known.get(url) ?? readFile(join(made.folder, fileOf(url))).then((bytes) => ({ hash: hashOf(bytes), bytes: bytes.length }));
+    known.set(url, read);
+    return read;
+  };
+  const lists: SiteFile[] = [];
+  for (const shown of made.shown) {
+    const files = filesOf(shown, made);
+    // The pages of a book are read once and forgotten; what all books share is remembered.
+    const all = await Promise.all(files.map((url) => (url.startsWith('assets/') ? sized(url) : sizedOnce(made.folder, url))));
+    const version = hashOf(Buffer.from(files.map((url, index) => `${url} ${all[index]?.hash ?? ''}`).join('\n')));
+    const bytes = all.reduce((sum, each) => sum + each.bytes, 0);
+    lists.push({ url: `${shown.urls.family}offline.json`, text: `${JSON.stringify({ version, bytes, files })}\n` });
+  }
+  return [...lists, await worker(made, sized)];
+}
+
+interface Sized {
+  readonly hash: string;
+  readonly bytes: number;
+}
+
+async function sizedOnce(folder: string, url: string): Promise<Sized> {
+  const bytes = await readFile(join(folder, fileOf(url)));
+  return { hash: hashOf(bytes), bytes: bytes.length };
+}
+
+/** Every page of a book, its pictures, and what its pages look and work with. The film stays where it is: it would fill a phone. */
+function filesOf({ urls, pictures, recording }: ShownPack, { assets }: Made): readonly string[] {
+  const { css, printCss, scripts, later } = assets;
+  const pages = [urls.family, urls.booklet, urls.lesson, ...(recording ? [urls.recording] : [])];
+  const ofPages = ['offline', 'booklet', 'lesson', ...(recording ? ['recording'] : [])].flatMap((name) => scripts[name] ?? []);
+  const ofPictures = pictures.map(({ webp }) => (webp.findLast((each) => each.width <= copyWidth) ?? webp[0])?.url ?? '').filter((url) => url !== '');
+  return [...new Set([...pages, css, printCss, ...ofPages, ...later, ...ofPictures])];
+}
+
+async function worker({ library, pages, assets }: Made, sized: (url: string) => Promise<Sized>): Promise<SiteFile> {
+  const notSaved = Object.fromEntries(pages.filter((page) => page.view.kind === 'unsaved').map((page) => [rootOf(page.language, library.language), page.url]));
+  const files = [...Object.values(notSaved), assets.css, ...assets.later.filter((url) => url.endsWith('.woff2'))];
+  const version = hashOf(Buffer.from((await Promise.all(files.map(sized))).map((each) => each.hash).join()));
+  return { url: 'offline-worker.js', text: await workerScript('src/browser/offline-worker.ts', { shell: { version, notSaved, files } }) };
+}
+
+function hashOf(bytes: Buffer): string {
+  return createHash('sha256').update(bytes).digest('hex').slice(0, 16);
+}

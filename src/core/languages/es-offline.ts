@@ -1,0 +1,16 @@
+import type { offlineInEnglish } from './en-offline.ts';
+
+/** What pages say about the copy of a book on the device, in Spanish. */
+export const offlineInSpanish: typeof offlineInEnglish = {
+  kept: (size) => `Este libro está guardado en este aparato (${size} MB), así que sus páginas se abren sin conexión.`,
+  remove: 'Quitar la copia',
+  removed: 'En este aparato no hay ninguna copia de este libro.',
+  keep: 'Guardar una, para usarla sin conexión',
+  newer: 'Hay una versión más nueva de este libro, ya guardada. Lo que escribiste se queda.',
+  show: 'Usarla ahora',
+  noRoom: 'En este aparato no queda sitio para una copia de este libro. Funciona mientras haya conexión.',
+  title: 'Esta página no está guardada en este aparato',
+  text: 'Ahora no hay conexión. Los libros que abriste en este aparato están guardados y funcionan. Esta página funcionará de nuevo cuando haya conexión.',
+  back: 'Volver a la biblioteca',
+  description: 'No hay conexión y esta página no está guardada en este aparato. Los libros que se abrieron antes siguen funcionando.',
+};
