@@ -1,6 +1,6 @@
 import type { FactsOf, Level } from '../../finding.ts';
 import type { Stop } from '../../pack/pack.ts';
-import { tidy, wordsOf, withoutQuotes } from './alt-words.ts';
+import { folded, tidy, wordsOf, withoutQuotes } from './alt-words.ts';
 
 /** The codes that an alt text can be told about. */
 export type AltCode = Extract<keyof FactsOf, `alt-text/${string}`>;
@@ -45,6 +45,8 @@ export interface ReadAlt extends AltContext {
   readonly unquoted: string;
   /** Characters that were too many to be read. */
   readonly unread: number;
+  /** `text` without accents, letter for letter: for phrases, in which one is soon forgotten. */
+  readonly unaccented: string;
   /** The words of `text`, in small letters. */
   readonly words: readonly string[];
   /** `en` of `en-GB`. */
@@ -71,6 +73,7 @@ export function readAlt(context: AltContext): ReadAlt {
     unquoted: withoutQuotes(text),
     unread: Math.max(0, written.length - mostRead),
     words: wordsOf(text),
+    unaccented: folded(text),
     baseLanguage: context.language.toLowerCase().split('-', 1)[0] ?? '',
   };
 }

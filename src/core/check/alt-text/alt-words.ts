@@ -28,6 +28,11 @@ export function folded(word: string): string {
   return word.normalize('NFD').replace(/\p{M}/gu, '');
 }
 
+/** A pattern for phrases, whatever their capitals and accents: to be held against a text that is `folded`. */
+export function phrase(pattern: string | RegExp): RegExp {
+  return new RegExp(folded(typeof pattern === 'string' ? pattern : pattern.source), 'iu');
+}
+
 /** The same words in the same order, whatever the capitals, accents and punctuation. */
 export function sameWords(a: readonly string[], b: readonly string[]): boolean {
   return a.length === b.length && a.every((word, index) => folded(word) === folded(b[index] ?? ''));
@@ -65,7 +70,19 @@ export function isFunctionWord(word: string): boolean {
  * A rough measure of our own: no source.
  */
 export function sameStem(a: string, b: string): boolean {
+  return shareBeginning(a, b) || shareBeginning(withoutDiphthong(a), withoutDiphthong(b));
+}
+
+/** Spanish verbs change their vowel under stress: vuelca, volcó; piensa, pensó. */
+function withoutDiphthong(word: string): string {
+  return word.replace(/ue/u, 'o').replace(/ie/u, 'e');
+}
+
+function shareBeginning(a: string, b: string): boolean {
   if (a === b) return true;
+  // happy, happier
+  if (a.endsWith('y') && b.startsWith(`${a.slice(0, -1)}i`)) return b.length - a.length <= 3;
+  if (b.endsWith('y') && a.startsWith(`${b.slice(0, -1)}i`)) return a.length - b.length <= 3;
   let common = 0;
   while (common < a.length && common < b.length && a[common] === b[common]) common++;
   const longest = Math.max(a.length, b.length) - common;

@@ -12,16 +12,22 @@ const name = "\\p{Lu}[\\p{L}'’-]*\\.?";
 /** Always a credit. */
 const always = [
   /©|\([cC]\) ?(?:\d{4}|\p{Lu})/u,
-  /\b(?:[Cc]opyright|COPYRIGHT)(?: by)? ?(?:©|\([cC]\)|\d{4}|\p{Lu})/u,
+  /\b(?:[Cc]opyright|COPYRIGHT)(?: by| of| held by)? ?(?:the |©|\([cC]\)|\d{4}|\p{Lu})/u,
   /\b(?:photo|image|picture|illustration|art) credits?\b|(?<!\p{L})cr[eé]ditos?:/iu,
   /\bcourtesy of\b|\bcortesía de(?!\p{L})/iu,
+  /\bused (?:with|by)(?: \p{L}+)? permission\b|\bby (?:kind )?permission of\b|\bcon (?:el )?(?:amable )?permiso de(?:l| la| el| los) (?:editorial|autora?|ilustradora?|artista)/iu,
   /\ball rights reserved\b|\btodos los derechos reservados\b/iu,
   /\bCC(?:0|[ -]BY(?:[ -](?:SA|NC|ND))*)\b|\bcreative commons\b|\bpublic domain\b|\bdominio público\b/iu,
+  /(?<!\p{L})(?:[Oo]bra|[Aa]utoría|[Aa]rte|[Ii]lustraciones) de \p{Lu}[\p{L}.]* \p{Lu}\p{L}+/u,
   /^(?:source|fuente): ?\S/iu,
+  /(?<!\p{L})(?:[Aa]rtist|[Ii]llustrator|[Aa]uthor|[Pp]hotographer|[Aa]utora?|[Ii]lustradora?|[Ff]otógraf[oa]|[Dd]ibujante): ?\p{Lu}/u,
+  /\((?:\p{Lu}[\p{L}.]* ){0,2}\p{Lu}[\p{L}-]*, (?:1[89]|20)\d\d\)/u,
   new RegExp(`(?<!\\p{L})(?:[Pp]hoto|[Ii]mage|[Aa]rt|[Aa]rtwork|[Ii]llustrations?|[Dd]rawings?|[Ff]otos?|[Ff]otografías?|[Ii]lustraci(?:ón|ones)|[Dd]ibujos?): ?${name}(?: de(?: la)?)? ${name}`, 'u'),
 ] as const;
 /** A credit unless the name is somebody's in the book. */
 const unlessKnown = [
+  /,? by (?:\p{Lu}\. ?){1,3}(\p{Lu}\p{L}+)/u,
+  /, (?:by|por) (\p{Lu}\p{L}+ \p{Lu}[\p{L}-]+)\.?$/u,
   new RegExp(`(?<!\\p{L})(?:${bothCases(work)}) by (?:the (?:artist|illustrator|author) )?(${name})`, 'u'),
   new RegExp(`(?<!\\p{L})(?:${bothCases(workInSpanish)}) por (${name})`, 'u'),
 ] as const;

@@ -5,6 +5,8 @@ import type { AltRule, ReadAlt } from './alt-context.ts';
  * hyphens. "Owl" beside owl.png is a word, and so is "merry-go-round". Source: W3C failure F30; ACT rule qt1vmo.
  */
 const ending = /\.(?:png|jpe?g|gif|webp|svg|bmp|tiff?|heic|avif|pdf)$/iu;
+/** A file within a sentence. A link's `](boat.png)` is no word: that is for the rule on markup. */
+const pictureFile = /^[\p{L}\p{N}._-]{1,60}\.(?:png|jpe?g|gif|webp|svg|bmp|tiff?|heic|avif)$/iu;
 const camera = /^(?:IMG|IMAG|DSC[NF]?|PXL|MVI|PICT|GOPR|DJI|CIMG|SCAN)[-_ ]?\d{3,}[-\w ()~]*$/iu;
 const cameraCounter = /^P\d{7}$/u;
 const screen = /^(?:screen ?shots?|screen captures?|scan|scanned|captura(?: de pantalla)?|escaneo|escaneado)[-_ ]*(.*\d.*)$/iu;
@@ -21,17 +23,41 @@ const hyphenWords = new Set(
 export const fileName: AltRule<'alt-text/file-name'> = {
   code: 'alt-text/file-name',
   level: 'stop',
-  look: (alt) => (isFileName(alt) ? { found: alt.text.slice(0, 60) } : undefined),
+  look: (alt) => {
+    const found = isFileName(alt)
+      ? alt.text
+      : alt.unquoted
+          .split(' ')
+          .map(bare)
+          .find((piece) => pictureFile.test(piece));
+    return found === undefined ? undefined : { found: found.slice(0, 60) };
+  },
 };
 
 function isFileName(alt: ReadAlt): boolean {
   const text = alt.text;
   if (ending.test(text) || camera.test(text) || cameraCounter.test(text) || dateAndTime.test(text) || hash.test(text)) return true;
-  if (alt.file !== '' && alt.unquoted.split(' ').some((piece) => piece.replace(/^\(|[).,;:]+$/gu, '') === alt.file && ending.test(alt.file))) return true;
   const behind = screen.exec(text)?.[1];
   if (behind !== undefined && !/\p{L}/u.test(behind.replace(/\b(?:at|a las|am|pm|of|de)\b/giu, ''))) return true;
-  if (/\s/u.test(text)) return false;
-  return isSlug(alt);
+  return /\s/u.test(text) ? isNumberedStem(alt) : isSlug(alt);
+}
+
+/** "Boat in rain 02" of boat-in-rain-02.png: nobody counts with a nought in front but for files. */
+function isNumberedStem(alt: ReadAlt): boolean {
+  const words = alt.file
+    .replace(/\.[^.]*$/u, '')
+    .split(/[-_ ]+/u)
+    .join(' ')
+    .toLowerCase();
+  return alt.text.toLowerCase() === words && /(?: 0\d+| v\d+| final| copy| copia)$/u.test(words);
+}
+
+/** A word without the brackets and marks around it. */
+function bare(piece: string): string {
+  return piece
+    .slice(0, 120)
+    .replace(/^\(/u, '')
+    .replace(/[).,;:]+$/u, '');
 }
 
 /** One run of letters joined as files are named. A capital that the file does not have is a person's: "Merry-go-round". */

@@ -1,4 +1,5 @@
-import { contentWords, sameStem } from './alt-words.ts';
+import { contentWords, folded, sameStem } from './alt-words.ts';
+import { feelingsIn } from './feeling-words.ts';
 import type { AltRule, AltStop, ReadAlt } from './alt-context.ts';
 
 /**
@@ -22,7 +23,7 @@ export const givesAnswer: AltRule<'alt-text/gives-answer'> = {
     const said = contentWords(alt.unquoted);
     const feelings = stop.kind === 'feeling' ? (stop.words ?? []) : [];
     const answers = [...(stop.models ?? []).map((model) => model.text), ...feelings];
-    const found = answers.find((answer) => isSaid(answerWords(answer, given), said, stop.kind === 'feeling' ? 1 : 2));
+    const found = answers.find((answer) => (stop.kind === 'feeling' && namesTheFeeling(answer, alt.unquoted)) || isSaid(answerWords(answer, given), said, stop.kind === 'feeling' ? 1 : 2));
     return found === undefined ? undefined : { found: found.slice(0, 120) };
   },
 };
@@ -30,6 +31,13 @@ export const givesAnswer: AltRule<'alt-text/gives-answer'> = {
 function isReadBetweenTheLines(stop: AltStop): boolean {
   if (stop.about === 'me') return false;
   return stop.kind === 'feeling' || stop.kind === 'predict' || stop.kind === 'reason' || (stop.kind === 'recall' && stop.pictureHidden === true);
+}
+
+/** True when the alt text names a feeling that the answer claims, in any form: happy, happier. */
+function namesTheFeeling(answer: string, alt: string): boolean {
+  const claimed = feelingsIn(answer.split(becauses, 1)[0] ?? '').map(folded);
+  const named = feelingsIn(alt).map(folded);
+  return claimed.some((feeling) => named.some((each) => sameStem(each, feeling)));
 }
 
 /** What an answer adds to the question: its claim, or, where the claim is the question's own, its reason. */

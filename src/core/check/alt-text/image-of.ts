@@ -1,45 +1,46 @@
 import type { AltRule, ReadAlt } from './alt-context.ts';
+import { phrase } from './alt-words.ts';
 
 /**
  * A screen reader says "image" by itself, so the alt text begins with what is shown. Only the everyday words for a picture count, and only
  * at the beginning: a map, a portrait, a child's drawing or an old photograph say something that matters. A photo that hangs on a wall is a
  * thing in the picture. Source: W3C, "Tips and Tricks" of the Images Tutorial.
  */
-const noun = '(?:image|picture|pic|photo|photograph|illustration|graphic|drawing|cartoon|clip ?art)s?';
-const praise = '(?:(?:nice|beautiful|cute|lovely|funny|simple|small|large|big|colou?r|colou?red|colou?rful|digital|close-?up|full-page|detailed|cheerful) ){0,2}';
-const nounInSpanish = '(?:imagen|imágenes|fotos?|fotografías?|ilustración|ilustraciones|dibujos?|gráfico)';
-const praiseInSpanish = '(?: (?:bonit[oa]|lind[oa]|hermos[oa]|sencill[oa]|en color|a color|digital|detallad[oa]))?';
+const noun = '(?:image|picture|pic|photo|photograph|illustration|graphic|drawing|cartoon|screenshot|clip ?art)s?';
+const praise = '(?:(?:nice|beautiful|cute|lovely|funny|simple|small|large|big|colou?r|colou?red|colou?rful|digital|close-?up|full[- ]page|double[- ]page|detailed|cheerful) ){0,2}';
+const nounInSpanish = '(?:imagen|imágenes|fotos?|fotografías?|ilustración|ilustraciones|dibujos?|gráfico|figura|captura de pantalla)';
+const praiseInSpanish = '(?: (?:bonit[oa]|lind[oa]|hermos[oa]|sencill[oa]|en color|a color|digital|detallad[oa]|pequeñ[oa]|grande|a (?:doble|toda) página|a página completa))?';
 
-const openings = [
-  new RegExp(
-    `^(?:(?:this|here|it) is |here we see |we (?:can )?see |you (?:can )?see )?(?:(?:an?|the|this|one|some) )?${praise}${noun} (?:of|showing|shows|depicting|depicts|with|that shows|which shows|featuring)(?= )`,
-    'iu',
-  ),
-  new RegExp(`^(?:this|the) ${noun} (?:shows|depicts|is of|features|illustrates)(?= )`, 'iu'),
-  new RegExp(`^in (?:this|the) ${noun}(?:,| (?:we|you|there|one|a|an|is|are) )`, 'iu'),
-  new RegExp(`^${noun}(?: ?:| -| –| —)(?= ?\\S)`, 'iu'),
-  new RegExp(
-    `^(?:(?:esta|este|esto|aquí) (?:es|hay|vemos|se ve) |vemos |se ve )?(?:(?:una?|la|el|esta|este|l[oa]s) )?${nounInSpanish}${praiseInSpanish} (?:de|del|que muestra|que representa|con|mostrando|donde|en la que|en el que)(?= )`,
-    'iu',
-  ),
-  new RegExp(`^(?:la|el|esta|este) ${nounInSpanish} (?:muestra|representa|enseña|ilustra|presenta)(?= )`, 'iu'),
-  new RegExp(`^en (?:la|el|esta|este) ${nounInSpanish}(?:,| (?:se|vemos|hay|aparece|aparecen|podemos|está|están|un|una) ?)`, 'iu'),
-  new RegExp(`^${nounInSpanish}(?: ?:| -| –| —)(?= ?\\S)`, 'iu'),
-] as const;
+const openings = (
+  [
+    `^(?:just |only |simply |another |also )?(?:(?:this|here|it) is |here'?s |here we see |we (?:can )?see |you (?:can )?see )?(?:(?:an?|the|this|one|some) )?${praise}${noun} (?:of|showing|shows|depicting|depicts|with|that shows|which shows|featuring|from (?:the|page|opening))(?= )`,
+    /^(?:here |in this picture )?(?:we|you) (?:can )?see (?=(?:an?|the|some|two|three|how|his|her) )/iu,
+    `^(?:this|the) ${noun} (?:shows|depicts|is of|features|illustrates)(?= )`,
+    `^in (?:this|the) ${noun}(?:,| (?:we|you|there|one|a|an|is|are) )`,
+    `^(?:an? |the )?${praise}${noun}(?: \\d{1,3})?(?: description| caption)?(?: ?:| -| –| —)(?= ?\\S)`,
+    `^(?:solo |otr[oa] )?(?:(?:esta|este|esto|aquí) (?:es|hay|vemos|se ve) |vemos |se ve )?(?:(?:una?|la|el|esta|este|l[oa]s) )?${nounInSpanish}${praiseInSpanish} (?:de|del|que muestra|que representa|con|mostrando|donde|en la que|en el que)(?= )`,
+    /^(?:aquí )?(?:se ven?|vemos|podemos (?:ver|observar)|se pueden? (?:ver|observar)|se observan?) (?=(?:a )?(?:una?|el|la|l[oa]s|al|dos|tres|cómo|su) )/iu,
+    `^(?:la|el|esta|este) ${nounInSpanish} (?:muestra|representa|enseña|ilustra|presenta)(?= )`,
+    `^en (?:la|el|esta|este) ${nounInSpanish}(?:,| (?:se|vemos|hay|aparece|aparecen|podemos|está|están|un|una) ?)`,
+    /^(?:image |picture )?(?:description|alt ?text|descripción(?: de la imagen)?|texto alternativo) ?:(?= ?\S)/iu,
+    `^(?:una? |la |el )?${nounInSpanish}${praiseInSpanish}(?: \\d{1,3})?(?: ?:| -| –| —)(?= ?\\S)`,
+  ] as const
+).map((each) => phrase(each));
 
 /** The picture is itself a thing that hangs, lies or is stuck somewhere. No "who" or "that" may stand before: "a man who hangs his coat". */
-const isAThing =
-  /^(?:(?!\b(?:who|that|which|que|quien|cuando|when|where|while|mientras)\b)[^.!?;]){0,120}?\b(?:(?:hangs?|leans?|falls?|flutters?|curls?|peels?|lies?|stands?|sits?) (?:\p{L}+ )?(?:on|over|above|from|against|in|off|out|at|by|between|under|beside|behind)|(?:is|are) (?:taped|pinned|tacked|stuck|glued|nailed|clipped|painted)|(?:cuelgan?|está colgad[oa]|están colgad[oa]s|se cae|asoma|está (?:pegad|clavad|sujet)[oa]|están (?:pegad|clavad|sujet)[oa]s))(?!\p{L})/iu;
+const isAThing = phrase(
+  /^(?:(?!\b(?:who|that|which|que|quien|cuando|when|where|while|mientras)\b)[^.!?;]){0,120}?\b(?:(?:hangs?|leans?|falls?|flutters?|curls?|peels?|lies?|stands?|sits?) (?:\p{L}+ )?(?:on|over|above|from|against|in|off|out|at|by|between|under|beside|behind)|covers? (?:an?|the|one|every|half)|(?:is|are) (?:taped|pinned|tacked|stuck|glued|nailed|clipped|painted)|(?:cuelgan?|cubren? (?:una?|la|el|tod[oa])|está colgad[oa]|están colgad[oa]s|se cae|asoma|está (?:pegad|clavad|sujet)[oa]|están (?:pegad|clavad|sujet)[oa]s))(?!\p{L})/iu,
+);
 
 export const imageOf: AltRule<'alt-text/image-of'> = {
   code: 'alt-text/image-of',
   level: 'warn',
   look: (alt) => {
-    const found = openings.map((each) => each.exec(alt.text)?.[0]).find((each) => each !== undefined);
-    return found === undefined || showsThePictureAsAThing(alt) ? undefined : { found: found.trim() };
+    const found = openings.map((each) => each.exec(alt.unaccented)?.[0]).find((each) => each !== undefined);
+    return found === undefined || showsThePictureAsAThing(alt) ? undefined : { found: alt.text.slice(0, found.length).trim() };
   },
 };
 
 function showsThePictureAsAThing(alt: ReadAlt): boolean {
-  return /^(?:an?|the|one|some|two|una?|el|la|l[oa]s|un[oa]s|photo|picture|drawing|foto|dibujo)/iu.test(alt.text) && isAThing.test(alt.text);
+  return /^(?:an?|the|one|some|two|una?|el|la|l[oa]s|un[oa]s|photo|picture|drawing|foto|dibujo)/iu.test(alt.text) && isAThing.test(alt.unaccented);
 }

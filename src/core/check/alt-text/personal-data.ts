@@ -19,9 +19,12 @@ function mailIn(text: string): string | undefined {
 }
 
 const numberRun = /(?<![\p{L}\d])[+(]?\d[\d ()./-]{4,22}\d(?![\p{L}\d])/gu;
+const extensions = /(?<!\p{L})(?:ext|extension|extensión)\.? ?\d{2,5}(?!\d)/iu;
 const phoneWord = /(?:tel|tel[eé]fono|phone|call|text|llam[ae]|llámenos|llámanos|m[oó]vil|celular|cell|fax)\p{L}*[.:]? (?:\p{L}{1,4} )?$/iu;
 
 function phoneIn(text: string): string | undefined {
+  const extension = extensions.exec(text)?.[0];
+  if (extension !== undefined) return extension;
   for (const match of text.matchAll(numberRun)) {
     const run = match[0].trim();
     const called = phoneWord.test(text.slice(Math.max(0, match.index - 30), match.index));
@@ -65,7 +68,7 @@ const rooms = [
   /\b[Gg]rade \d{1,2} ?-?[A-F]\b/u,
   /(?<!\p{L})(?:[Ss]al[oó]n|[Aa]ula|[Cc]lase) (?:n\.?º ?|número |# ?)?\d{1,3}(?: ?-?[A-F])?(?![\p{L}\d])/u,
   /(?<!\p{L})(?:[Gg]rupo|[Cc]urso|[Gg]rado) \d{1,2}\.?[º°]? ?-?[A-F](?![\p{L}\d])/u,
-  /(?<![\p{L}\d])\d{1,2}\.? ?(?:[ºª]\.? ?-?[A-F]|°[ABDE])(?![\p{L}\d])/u,
+  /(?<![\p{L}\d])\d{1,2}\.? ?(?:[ºª]\.? ?-?[A-F]|° ?[ABDE])(?![\p{L}\d])/u,
 ] as const;
 /** A hotel, a ship or a hospital has numbered rooms too. */
 const otherHouses = /\b(?:hotel|hospital|inn|castle|museum|motel|hostel|ship|hostal|posada|castillo|museo|barco)\b/iu;
@@ -77,9 +80,13 @@ function roomIn(alt: ReadAlt): string | undefined {
 }
 
 const named = [
-  /\b(?:Mrs|Ms|Mr|Miss|Mx)\.? (\p{Lu}[\p{L}-]+)['’]s? (?:[\p{L}-]+ ){0,2}(?:class|classroom|students|room|homeroom)\b/u,
+  /\b(?:Mrs|Ms|Mr|Miss|Mx)\.? (\p{Lu}[\p{L}-]+)['’]s? (?:[\p{L}-]+ ){0,2}(?:class|classroom|students|pupils|homeroom)\b/u,
   /(?<!\p{L})(?:[Cc]lase|[Ss]alón|[Aa]lumnos|[Aa]ula|[Gg]rupo|[Ee]studiantes) (?:de |del )(?:la |el )?(?:maestr[oa]|profesora?|profe|señora?|señorita|seño|don|doña|[Ss]ra?\.) (\p{Lu}\p{L}+)/u,
   /\b(?:[Mm]y|[Oo]ur) (?:students?|pupils?|kinder(?:gartner)?s?) (\p{Lu}\p{L}+)/u,
+  /(?<!\p{L})(\p{Lu}\p{Ll}+)(?: \p{Lu}\.,?|,| \() ?age[d:]? (?:\d|1[0-2])(?!\d)/u,
+  /(?<!\p{L})(\p{Lu}\p{Ll}+)(?: \p{Lu}\.,?|,| \() ?(?:de )?(?:\d|1[0-2]) años(?!\p{L})/u,
+  /(?<!\p{L})(\p{Lu}\p{Ll}+) (?:from|in|of) (?:our|my) (?:class|school|group|kindergarten)\b/u,
+  /(?<!\p{L})(\p{Lu}\p{Ll}+),? de (?:nuestr[oa]|mi) (?:clase|escuela|grupo|colegio|salón)(?!\p{L})/u,
   /(?<!\p{L})(?:[Mm]is?|[Nn]uestr[oa]s?) (?:alumn[oa]s?|estudiantes?) (\p{Lu}\p{L}+)/u,
 ] as const;
 

@@ -1,4 +1,4 @@
-import { tidy } from './alt-words.ts';
+import { folded, phrase, tidy } from './alt-words.ts';
 import type { AltRule, ReadAlt } from './alt-context.ts';
 
 /**
@@ -9,6 +9,13 @@ const kindOfPicture =
   '(?:images?|imgs?|pictures?|pics?|photos?|photographs?|illustrations?|drawings?|graphics?|figures?|figs?|screenshots?|artwork|clip ?art|imagen|imágenes|fotos?|fotografías?|ilustración|ilustraciones|dibujos?|figuras?|gráficos?|captura de pantalla)';
 const article = '(?:(?:an?|the|this|my|una?|el|la|esta|este|mi) )?';
 const whole: readonly RegExp[] = [
+  '(?:aquí )?(?:va|iría|irá|poner|falta) (?:el |la |un |una )?(?:texto|texto alternativo|descripción|alt)(?: aquí)?',
+  `${article}${kindOfPicture} (?:on|in|from|at|de|en|del)(?: (?:this|the|a|este|esta|el|la))? (?:page|book|story|opening|spread|stop|página|libro|cuento|parada)(?: \\d{1,3})?`,
+  `${article}(?:main|hero|header|profile|decorative|default|sample|example|stock|placeholder|missing|new) ${kindOfPicture}`,
+  `${article}${kindOfPicture} (?:principal|decorativ[oa]|de portada|de ejemplo|de perfil|de muestra|de prueba|por defecto)`,
+  `${kindOfPicture} (?:coming soon|to come|not available|unavailable|missing|no disponible|próximamente|pendiente)`,
+  '(?:no|without) (?:alt|alt ?text|description|image|picture)(?: (?:available|yet|needed))?|sin (?:descripción|imagen|texto alternativo|texto)',
+  '(?:alt ?text|alternative text|description|texto alternativo|descripción) (?:for|of|de|del|para)(?: (?:the|this|la|el|esta|este))? .{0,60}',
   `${article}${kindOfPicture}(?: goes)?(?: here| aquí)?(?: (?:no|number|número|n\\.?º))?\\.?[ #(_-]*\\d{0,4}\\)?(?: (?:of|de) \\d{1,4})?`,
   `${article}${kindOfPicture} (?:of|de|del|showing|con)(?: (?:an?|the|una?|el|la))?`,
   '(?:page|opening|spread|slide|página|pág|doble página|diapositiva)\\.? ?\\d{1,3}',
@@ -18,9 +25,10 @@ const whole: readonly RegExp[] = [
   '(?:insert|add|write|enter|describe|type|put|insertar|inserte|añadir|añada|agregar|escribir|escriba|poner)(?: \\p{L}+){0,3} (?:alt|alt ?text|description|picture|image|texto alternativo|descripción|imagen)(?: text)?(?: \\p{L}+)?',
   'lorem ipsum.*',
   '(?:falta|pendiente|por hacer)(?: (?:el|la))?(?: (?:texto|texto alternativo|descripción|alt))?',
-].map((each) => new RegExp(`^(?:${each})$`, 'iu'));
+].map((each) => phrase(`^(?:${each})$`));
 /** In capitals on purpose: `todo` is Spanish for everything. */
 const toDo = /^(?:TODO|TO DO|FIXME|TK|XXX)(?:$|[:!-]| (?:alt|add|describe|write|text|texto)\b)/u;
+const toDoInSmallLetters = phrase(/^todo ?: ?(?:escribir|añadir|agregar|poner|describir|texto|alt|add|write|describe)(?!\p{L})/iu);
 
 export const placeholder: AltRule<'alt-text/placeholder'> = {
   code: 'alt-text/placeholder',
@@ -30,8 +38,8 @@ export const placeholder: AltRule<'alt-text/placeholder'> = {
 
 function isPlaceholder(alt: ReadAlt): boolean {
   const bare = tidy(alt.text.replace(/^[[({<«"“*_.:\s]+/u, '').replace(/[\])}>»"”*_.:!\s]+$/u, ''));
-  if (toDo.test(bare)) return true;
+  if (toDo.test(bare) || toDoInSmallLetters.test(folded(bare))) return true;
   // A picture of a taught word may be called by it, whatever the word is.
   if (alt.use === 'word picture' && (alt.known ?? []).some((word) => word.toLowerCase() === bare.toLowerCase())) return false;
-  return bare.length <= 200 && whole.some((each) => each.test(bare));
+  return bare.length <= 200 && whole.some((each) => each.test(folded(bare)));
 }
