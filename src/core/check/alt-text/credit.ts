@@ -19,6 +19,7 @@ const always = [
   /\ball rights reserved\b|\btodos los derechos reservados\b/iu,
   /\bCC(?:0|[ -]BY(?:[ -](?:SA|NC|ND))*)\b|\bcreative commons\b|\bpublic domain\b|\bdominio público\b/iu,
   /(?<!\p{L})(?:[Oo]bra|[Aa]utoría|[Aa]rte|[Ii]lustraciones) de \p{Lu}[\p{L}.]* \p{Lu}\p{L}+/u,
+  /(?<!\p{L})(?:artist|illustrator|photographer|author|artista|autora?|ilustradora?)(?: is)? (?:unknown|anonymous|desconocid[oa]|anónim[oa])(?!\p{L})/iu,
   /^(?:source|fuente): ?\S/iu,
   /(?<!\p{L})(?:[Aa]rtist|[Ii]llustrator|[Aa]uthor|[Pp]hotographer|[Aa]utora?|[Ii]lustradora?|[Ff]otógraf[oa]|[Dd]ibujante): ?\p{Lu}/u,
   /\((?:\p{Lu}[\p{L}.]* ){0,2}\p{Lu}[\p{L}-]*, (?:1[89]|20)\d\d\)/u,

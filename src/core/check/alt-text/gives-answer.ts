@@ -23,7 +23,9 @@ export const givesAnswer: AltRule<'alt-text/gives-answer'> = {
     const said = contentWords(alt.unquoted);
     const feelings = stop.kind === 'feeling' ? (stop.words ?? []) : [];
     const answers = [...(stop.models ?? []).map((model) => model.text), ...feelings];
-    const found = answers.find((answer) => (stop.kind === 'feeling' && namesTheFeeling(answer, alt.unquoted)) || isSaid(answerWords(answer, given), said, stop.kind === 'feeling' ? 1 : 2));
+    // An alt text that says why has answered a question that asks why, be it in one word.
+    const fewest = stop.kind === 'feeling' || (stop.kind === 'reason' && becauses.test(alt.unquoted)) ? 1 : 2;
+    const found = answers.find((answer) => (stop.kind === 'feeling' && namesTheFeeling(answer, alt.unquoted)) || isSaid(answerWords(answer, given), said, fewest));
     return found === undefined ? undefined : { found: found.slice(0, 120) };
   },
 };

@@ -8,21 +8,27 @@ import { phrase } from './alt-words.ts';
  */
 const noun = '(?:image|picture|pic|photo|photograph|illustration|graphic|drawing|cartoon|screenshot|clip ?art)s?';
 const praise = '(?:(?:nice|beautiful|cute|lovely|funny|simple|small|large|big|colou?r|colou?red|colou?rful|digital|close-?up|full[- ]page|double[- ]page|detailed|cheerful) ){0,2}';
+/** What may stand in front: "this is a picture of". Not "there is": a picture of a ship may hang on a wall. */
+const leadIn = "(?:this|that|it|here|it'?s|here'?s|is|we|you|i|can|see|have|just|only|simply|another|also|show(?:s|n)?)";
+const leadInInSpanish = '(?:esto|esta|este|eso|es|son|se|trata|de|aquí|hay|vemos|ve|ven|tenemos|podemos|ver|solo|otr[oa]|también|muestra)';
 const nounInSpanish = '(?:imagen|imágenes|fotos?|fotografías?|ilustración|ilustraciones|dibujos?|gráfico|figura|captura de pantalla)';
 const praiseInSpanish = '(?: (?:bonit[oa]|lind[oa]|hermos[oa]|sencill[oa]|en color|a color|digital|detallad[oa]|pequeñ[oa]|grande|a (?:doble|toda) página|a página completa))?';
 
 const openings = (
   [
-    `^(?:just |only |simply |another |also )?(?:(?:this|here|it) is |here'?s |here we see |we (?:can )?see |you (?:can )?see )?(?:(?:an?|the|this|one|some) )?${praise}${noun} (?:of|showing|shows|depicting|depicts|with|that shows|which shows|featuring|from (?:the|page|opening))(?= )`,
+    `^(?:${leadIn} ){0,4}(?:(?:an?|the|this|one|some) )?${praise}${noun} (?:of|showing|shows|depicting|depicts|with|that shows|which shows|featuring|from (?:the|page|opening))(?= )`,
+    /^(?:an? |the )?picture ?book (?:page|spread|illustration|picture|image|cover) (?:of|with|showing|where|in which)(?= )/iu,
+    `[,;(–—-] ?(?:an? )?${praise}${noun}[).]*$`,
     /^(?:here |in this picture )?(?:we|you) (?:can )?see (?=(?:an?|the|some|two|three|how|his|her) )/iu,
     `^(?:this|the) ${noun} (?:shows|depicts|is of|features|illustrates)(?= )`,
     `^in (?:this|the) ${noun}(?:,| (?:we|you|there|one|a|an|is|are) )`,
     `^(?:an? |the )?${praise}${noun}(?: \\d{1,3})?(?: description| caption)?(?: ?:| -| –| —)(?= ?\\S)`,
-    `^(?:solo |otr[oa] )?(?:(?:esta|este|esto|aquí) (?:es|hay|vemos|se ve) |vemos |se ve )?(?:(?:una?|la|el|esta|este|l[oa]s) )?${nounInSpanish}${praiseInSpanish} (?:de|del|que muestra|que representa|con|mostrando|donde|en la que|en el que)(?= )`,
+    `^(?:${leadInInSpanish} ){0,4}(?:(?:una?|la|el|esta|este|l[oa]s) )?${nounInSpanish}${praiseInSpanish} (?:de|del|que muestra|que representa|con|mostrando|donde|en la que|en el que)(?= )`,
+    `[,;(–—-] ?(?:una? )?${nounInSpanish}[).]*$`,
     /^(?:aquí )?(?:se ven?|vemos|podemos (?:ver|observar)|se pueden? (?:ver|observar)|se observan?) (?=(?:a )?(?:una?|el|la|l[oa]s|al|dos|tres|cómo|su) )/iu,
     `^(?:la|el|esta|este) ${nounInSpanish} (?:muestra|representa|enseña|ilustra|presenta)(?= )`,
     `^en (?:la|el|esta|este) ${nounInSpanish}(?:,| (?:se|vemos|hay|aparece|aparecen|podemos|está|están|un|una) ?)`,
-    /^(?:image |picture )?(?:description|alt ?text|descripción(?: de la imagen)?|texto alternativo) ?:(?= ?\S)/iu,
+    /^(?:image |picture )?(?:description|alt|alt ?text|descripción(?: de la imagen)?|texto alternativo) ?:(?= ?\S)/iu,
     `^(?:una? |la |el )?${nounInSpanish}${praiseInSpanish}(?: \\d{1,3})?(?: ?:| -| –| —)(?= ?\\S)`,
   ] as const
 ).map((each) => phrase(each));
@@ -36,8 +42,8 @@ export const imageOf: AltRule<'alt-text/image-of'> = {
   code: 'alt-text/image-of',
   level: 'warn',
   look: (alt) => {
-    const found = openings.map((each) => each.exec(alt.unaccented)?.[0]).find((each) => each !== undefined);
-    return found === undefined || showsThePictureAsAThing(alt) ? undefined : { found: alt.text.slice(0, found.length).trim() };
+    const hit = openings.map((each) => each.exec(alt.unaccented)).find((each) => each !== null);
+    return !hit || showsThePictureAsAThing(alt) ? undefined : { found: alt.text.slice(hit.index, hit.index + hit[0].length).trim() };
   },
 };
 

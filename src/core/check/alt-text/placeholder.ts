@@ -28,6 +28,8 @@ const whole: readonly RegExp[] = [
 ].map((each) => phrase(`^(?:${each})$`));
 /** In capitals on purpose: `todo` is Spanish for everything. */
 const toDo = /^(?:TODO|TO DO|FIXME|TK|XXX)(?:$|[:!-]| (?:alt|add|describe|write|text|texto)\b)/u;
+/** A note to oneself in brackets. */
+const noteInBrackets = /[[(](?:[^[\]()]{0,60} )?(?:to ?do|tbd|tbc|check|ask|confirm|fix|alt ?text|revisar|preguntar|confirmar|pendiente|falta)(?!\p{L})[^[\]()]{0,60}[\])]$/iu;
 const toDoInSmallLetters = phrase(/^todo ?: ?(?:escribir|añadir|agregar|poner|describir|texto|alt|add|write|describe)(?!\p{L})/iu);
 
 export const placeholder: AltRule<'alt-text/placeholder'> = {
@@ -38,7 +40,7 @@ export const placeholder: AltRule<'alt-text/placeholder'> = {
 
 function isPlaceholder(alt: ReadAlt): boolean {
   const bare = tidy(alt.text.replace(/^[[({<«"“*_.:\s]+/u, '').replace(/[\])}>»"”*_.:!\s]+$/u, ''));
-  if (toDo.test(bare) || toDoInSmallLetters.test(folded(bare))) return true;
+  if (toDo.test(bare) || noteInBrackets.test(alt.text) || toDoInSmallLetters.test(folded(bare))) return true;
   // A picture of a taught word may be called by it, whatever the word is.
   if (alt.use === 'word picture' && (alt.known ?? []).some((word) => word.toLowerCase() === bare.toLowerCase())) return false;
   return bare.length <= 200 && whole.some((each) => each.test(folded(bare)));

@@ -4,7 +4,7 @@ import type { AltRule } from './alt-context.ts';
 /** "See above" leaves somebody who listens with nothing. "They see above the clouds a kite" is a sentence. Source: W3C failure F30; patterns our own. */
 const patterns = (
   [
-    /^\(?(?:please )?(?:see|refer to|read)(?: the| our)? (?:above|below|captions?|text|description|next page|previous page|main text|body text|article|page \d+|explanation)(?: (?:above|below))?[).!]*$/iu,
+    /^\(?(?:please )?(?:see|refer to|read|check|look at)(?: the| our)?(?: (?:story|page|picture|lesson))? (?:story|above|below|captions?|text|description|next page|previous page|main text|body text|article|page \d+|explanation)(?: (?:above|below))?[).!]*$/iu,
     /(?:^|[,;.(–—-] ?)(?:see|véase|ver|vea) (?:the |la |el )?(?:page|p\.|página|pág\.?|caption|text|texto|leyenda)(?: \d{1,3})?[).!]*$/iu,
     /^(?:like|as in) the (?:picture|image|photo|one|illustration) (?:before|above|below|on the (?:last|next) page)(?!\p{L})/iu,
     /\((?:see|as) (?:above|below|caption|text|the text|the caption)\)/iu,
