@@ -8,6 +8,7 @@ const ending = /\.(?:png|jpe?g|gif|webp|svg|bmp|tiff?|heic|avif|pdf)$/iu;
 /** A file within a sentence. A link's `](boat.png)` is no word: that is for the rule on markup. */
 const pictureFile = /^[\p{L}\p{N}._-]{1,60}\.(?:png|jpe?g|gif|webp|svg|bmp|tiff?|heic|avif)$/iu;
 const camera = /^(?:IMG|IMAG|DSC[NF]?|PXL|MVI|PICT|GOPR|DJI|CIMG|SCAN)[-_ ]?\d{3,}[-\w ()~]*$/iu;
+const numbered = /^(?:image|img|imagen|foto|photo|pic|picture|scan|bild|illustration|ilustracion)[-_]?\d{3,}$/iu;
 const cameraCounter = /^P\d{7}$/u;
 const screen = /^(?:screen ?shots?|screen captures?|scan|scanned|captura(?: de pantalla)?|escaneo|escaneado)[-_ ]*(.*\d.*)$/iu;
 const dateAndTime = /^(?:image|imagen|photo|foto|picture)?[-_ ]?\d{4}-?\d{2}-?\d{2}[-_ T]\d[\d._:-]*$/iu;
@@ -36,7 +37,7 @@ export const fileName: AltRule<'alt-text/file-name'> = {
 
 function isFileName(alt: ReadAlt): boolean {
   const text = alt.text;
-  if (ending.test(text) || camera.test(text) || cameraCounter.test(text) || dateAndTime.test(text) || hash.test(text)) return true;
+  if (ending.test(text) || camera.test(text) || numbered.test(text) || cameraCounter.test(text) || dateAndTime.test(text) || hash.test(text)) return true;
   const behind = screen.exec(text)?.[1];
   if (behind !== undefined && !/\p{L}/u.test(behind.replace(/\b(?:at|a las|am|pm|of|de)\b/giu, ''))) return true;
   return /\s/u.test(text) ? isNumberedStem(alt) : isSlug(alt);

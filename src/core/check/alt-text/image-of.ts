@@ -16,14 +16,17 @@ const praiseInSpanish = '(?: (?:bonit[oa]|lind[oa]|hermos[oa]|sencill[oa]|en col
 
 const openings = (
   [
-    `^(?:${leadIn} ){0,4}(?:(?:an?|the|this|one|some) )?${praise}${noun} (?:of|showing|shows|depicting|depicts|with|that shows|which shows|featuring|from (?:the|page|opening))(?= )`,
+    `^(?:${leadIn} ){0,4}(?:(?:an?|the|this|one|some|my|our) )?${praise}${noun} (?:of|showing|shows|depicting|depicts|with|that shows|which shows|featuring|from (?:the|page|opening))(?= )`,
     /^(?:an? |the )?picture ?book (?:page|spread|illustration|picture|image|cover) (?:of|with|showing|where|in which)(?= )/iu,
     `[,;(–—-] ?(?:an? )?${praise}${noun}[).]*$`,
     /^(?:here |in this picture )?(?:we|you) (?:can )?see (?=(?:an?|the|some|two|three|how|his|her) )/iu,
     `^(?:this|the) ${noun} (?:shows|depicts|is of|features|illustrates)(?= )`,
+    // A few words before or behind: "goldfish bowl photo", "imagen vaca".
+    /^(?:\p{L}+ ){1,3}(?:photo|pic|image|picture|illustration|screenshot)\.?$/iu,
+    /^(?:imagen|foto|dibujo|image|photo|pic|picture) (?!album|book|frame|booth|day|finish|antigu|viej|infantil)\p{L}+\.?$/iu,
     `^in (?:this|the) ${noun}(?:,| (?:we|you|there|one|a|an|is|are) )`,
     `^(?:an? |the )?${praise}${noun}(?: \\d{1,3})?(?: description| caption)?(?: ?:| -| –| —)(?= ?\\S)`,
-    `^(?:${leadInInSpanish} ){0,4}(?:(?:una?|la|el|esta|este|l[oa]s) )?${nounInSpanish}${praiseInSpanish} (?:de|del|que muestra|que representa|con|mostrando|donde|en la que|en el que)(?= )`,
+    `^(?:${leadInInSpanish} ){0,4}(?:(?:una?|la|el|esta|este|l[oa]s|mi|nuestr[oa]) )?${nounInSpanish}${praiseInSpanish} (?:de|del|que muestra|que representa|con|mostrando|donde|en la que|en el que)(?= )`,
     `[,;(–—-] ?(?:una? )?${nounInSpanish}[).]*$`,
     /^(?:aquí )?(?:se ven?|vemos|podemos (?:ver|observar)|se pueden? (?:ver|observar)|se observan?) (?=(?:a )?(?:una?|el|la|l[oa]s|al|dos|tres|cómo|su) )/iu,
     `^(?:la|el|esta|este) ${nounInSpanish} (?:muestra|representa|enseña|ilustra|presenta)(?= )`,

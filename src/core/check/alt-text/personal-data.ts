@@ -83,6 +83,7 @@ const named = [
   /\b(?:Mrs|Ms|Mr|Miss|Mx)\.? (\p{Lu}[\p{L}-]+)['’]s? (?:[\p{L}-]+ ){0,2}(?:class|classroom|students|pupils|homeroom)\b/u,
   /(?<!\p{L})(?:[Cc]lase|[Ss]alón|[Aa]lumnos|[Aa]ula|[Gg]rupo|[Ee]studiantes) (?:de |del )(?:la |el )?(?:maestr[oa]|profesora?|profe|señora?|señorita|seño|don|doña|[Ss]ra?\.) (\p{Lu}\p{L}+)/u,
   /\b(?:[Mm]y|[Oo]ur) (?:students?|pupils?|kinder(?:gartner)?s?) (\p{Lu}\p{L}+)/u,
+  /(?<!\p{L})(?!(?:Opening|Page|Stop|Part|Chapter|Parte|Parada)(?!\p{L}))(\p{Lu}\p{Ll}+)(?: \p{Lu}\.)? \((?:\d|1[0-2])\)/u,
   /(?<!\p{L})(\p{Lu}\p{Ll}+)(?: \p{Lu}\.,?|,| \() ?age[d:]? (?:\d|1[0-2])(?!\d)/u,
   /(?<!\p{L})(\p{Lu}\p{Ll}+)(?: \p{Lu}\.,?|,| \() ?(?:de )?(?:\d|1[0-2]) años(?!\p{L})/u,
   /(?<!\p{L})(\p{Lu}\p{Ll}+) (?:from|in|of) (?:our|my) (?:class|school|group|kindergarten)\b/u,

@@ -23,6 +23,7 @@ const whole: readonly RegExp[] = [
   'alt|alt ?text|alternative text|alternate text|texto alt|texto alternativo|description|image description|descripción|caption|title|título|leyenda|pie de foto',
   '(?:alt(?:ernative)? ?text|description|texto alternativo|descripción|caption)(?: (?:goes|to come|to do|here|pending|missing|needed|pendiente|por hacer|va|aquí|falta)){1,3}',
   '(?:insert|add|write|enter|describe|type|put|insertar|inserte|añadir|añada|agregar|escribir|escriba|poner)(?: \\p{L}+){0,3} (?:alt|alt ?text|description|picture|image|texto alternativo|descripción|imagen)(?: text)?(?: \\p{L}+)?',
+  'to ?do|(?:.{1,60} )?(?:goes|go|comes|belongs) here|(?:.{1,60} )?(?:va|iría|irá) aquí',
   'lorem ipsum.*',
   '(?:falta|pendiente|por hacer)(?: (?:el|la))?(?: (?:texto|texto alternativo|descripción|alt))?',
 ].map((each) => phrase(`^(?:${each})$`));
