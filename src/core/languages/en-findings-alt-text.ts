@@ -19,7 +19,7 @@ export const altTextInEnglish: { readonly [C in AltCode]: (facts: FactsOf[C]) =>
   'alt-text/points-elsewhere': (f) => `"${f.found}" sends whoever listens to another place. Say here, in a few words, what the picture "${f.picture}" shows.`,
   'alt-text/not-purpose': (f) => `The picture "${f.picture}" is all that a link holds, and "${f.found}" does not say where it leads. Write where one gets: "The booklet".`,
   'alt-text/too-long': (f) =>
-    `The alt text of "${f.picture}" has ${String(f.length)} characters; ${String(f.most)} is the most that one can keep in mind while listening. Keep what matters for the story, and put the rest into the text beside it.`,
+    `The alt text of "${f.picture}" has ${String(f.length)} characters, and it cannot be paused or looked over while listening. Stay under ${String(f.most)}: keep what matters for the story, and put the rest into the text beside it.`,
   'alt-text/text-left-out': (f) => `In the picture "${f.picture}" one can read "${f.found}", but not in its alt text. Add it: … a sign that says "${f.found}".`,
   'alt-text/repeats': (f) => `The alt text of "${f.picture}" says what stands beside it already: "${f.found}". Say what only the picture tells: who stands where, what they hold, how the light is.`,
   'alt-text/same-as-another': (f) => `The pictures "${f.picture}" and "${f.other}" have the same alt text. Say what is different in this one.`,

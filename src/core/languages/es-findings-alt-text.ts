@@ -19,7 +19,7 @@ export const altTextInSpanish: { readonly [C in AltCode]: (facts: FactsOf[C]) =>
   'alt-text/points-elsewhere': (f) => `"${f.found}" manda a otro lugar a quien escucha. Diga aquí, en pocas palabras, lo que muestra la imagen "${f.picture}".`,
   'alt-text/not-purpose': (f) => `La imagen "${f.picture}" es lo único que hay en un enlace, y "${f.found}" no dice adónde lleva. Escriba adónde se llega: "El cuadernillo".`,
   'alt-text/too-long': (f) =>
-    `El texto alternativo de "${f.picture}" tiene ${String(f.length)} caracteres; más de ${String(f.most)} no se retienen de oído. Deje lo que importa para el cuento y pase el resto al texto de al lado.`,
+    `El texto alternativo de "${f.picture}" tiene ${String(f.length)} caracteres, y de oído no se puede parar ni volver atrás. No pase de ${String(f.most)}: deje lo que importa para el cuento y pase el resto al texto de al lado.`,
   'alt-text/text-left-out': (f) => `En la imagen "${f.picture}" se puede leer "${f.found}", pero en su texto alternativo no. Añádalo: … un letrero que dice "${f.found}".`,
   'alt-text/repeats': (f) =>
     `El texto alternativo de "${f.picture}" dice lo que ya está al lado: "${f.found}". Diga lo que solo la imagen cuenta: quién está dónde, qué lleva en las manos, cómo es la luz.`,

@@ -29,8 +29,8 @@ const always = [
 const unlessKnown = [
   /,? by (?:\p{Lu}\. ?){1,3}(\p{Lu}\p{L}+)/u,
   /, (?:by|por) (\p{Lu}\p{L}+ \p{Lu}[\p{L}-]+)\.?$/u,
-  new RegExp(`(?<!\\p{L})(?:${bothCases(work)}) by (?:the (?:artist|illustrator|author) )?(${name})`, 'u'),
-  new RegExp(`(?<!\\p{L})(?:${bothCases(workInSpanish)}) por (${name})`, 'u'),
+  new RegExp(`(?<!\\p{L})(?:${bothCases(work)}) by (?:the (?:artist|illustrator|author) )?(${name})(?: ${name}){0,3}`, 'u'),
+  new RegExp(`(?<!\\p{L})(?:${bothCases(workInSpanish)}) por (${name})(?: ${name}){0,3}`, 'u'),
 ] as const;
 /** How children call the people at home: written with a capital, and no maker's name. */
 const family = new Set('grandma grandpa granny nana mom mum dad mama papa mommy daddy aunt uncle abuela abuelo abuelita abuelito mamá papá tía tío'.split(' '));

@@ -26,7 +26,7 @@ export const givesAnswer: AltRule<'alt-text/gives-answer'> = {
     // An alt text that says why has answered a question that asks why, be it in one word.
     const fewest = stop.kind === 'feeling' || (stop.kind === 'reason' && becauses.test(alt.unquoted)) ? 1 : 2;
     const found = answers.find((answer) => (stop.kind === 'feeling' && namesTheFeeling(answer, alt.unquoted)) || isSaid(answerWords(answer, given), said, fewest));
-    return found === undefined ? undefined : { found: found.slice(0, 120) };
+    return found === undefined ? undefined : { found: found.replace(/\.$/u, '').slice(0, 120) };
   },
 };
 

@@ -46,7 +46,7 @@ export const imageOf: AltRule<'alt-text/image-of'> = {
   level: 'warn',
   look: (alt) => {
     const hit = openings.map((each) => each.exec(alt.unaccented)).find((each) => each !== null);
-    return !hit || showsThePictureAsAThing(alt) ? undefined : { found: alt.text.slice(hit.index, hit.index + hit[0].length).trim() };
+    return !hit || showsThePictureAsAThing(alt) ? undefined : { found: alt.text.slice(hit.index, hit.index + hit[0].length).replace(/^[^\p{L}]+|[^\p{L}\p{N}]+$/gu, '') };
   },
 };
 
