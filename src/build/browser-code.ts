@@ -13,7 +13,13 @@ const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const require = createRequire(import.meta.url);
 
 /** Scripts by name. The build bundles them by path and imports none of them. */
-const scripts: Readonly<Record<string, string>> = { lesson: 'src/browser/lesson.ts', booklet: 'src/browser/booklet.ts', recording: 'src/browser/stopping-video.ts', offline: 'src/browser/offline.ts' };
+const scripts: Readonly<Record<string, string>> = {
+  lesson: 'src/browser/lesson.ts',
+  booklet: 'src/browser/booklet.ts',
+  recording: 'src/browser/stopping-video.ts',
+  offline: 'src/browser/offline.ts',
+  quality: 'src/browser/quality.ts',
+};
 
 /** Letters of the two typefaces that pages use. Both are under the SIL Open Font License, which is published beside them. */
 const fonts: readonly (readonly [packageName: string, file: string])[] = [

@@ -48,7 +48,7 @@ export async function build(options: BuildOptions): Promise<Built> {
   if (options.strict && stops(everything)) return { ...result, published: 0, pages: 0 };
 
   const { assets, files } = await makeAssets();
-  const pages = pagesOf({ library, shown: shown.packs, findingsOf: findingsByFile(everything), prose: prose.pages satisfies readonly PageText[], assets });
+  const pages = pagesOf({ library, shown: shown.packs, findingsOf: findingsByFile(everything), keptOff: result.leftOut, prose: prose.pages satisfies readonly PageText[], assets });
   const staging = await stage(options.site);
   try {
     await writePages(pages, staging.folder, options.cache);

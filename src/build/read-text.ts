@@ -1,16 +1,26 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
+import { blocksOf, type PlacedProse } from '../core/measure/blocks.ts';
+import type { LeftOut } from '../core/measure/measures.ts';
 import { readFrontMatter } from '../core/pack/front-matter.ts';
 import { readBody } from '../core/pack/markdown.ts';
+import type { Pack } from '../core/pack/pack.ts';
+import { readPack } from '../core/pack/read-pack.ts';
 
 /** A text to count: its running prose, and what was left out because it is none. */
 export interface TextToCount {
   readonly file: string;
-  /** The language that the file's front matter names, if it has any. */
+  /** The language that the file's front matter or name gives, if any. */
   readonly language: string | undefined;
-  readonly prose: string | readonly { readonly text: string; readonly line: number }[];
-  readonly leftOut: { readonly headings: number; readonly listItems: number };
+  readonly prose: readonly PlacedProse[];
+  readonly leftOut: LeftOut;
+  /** The whole pack, where the file is one that can be read. */
+  readonly pack: Pack | undefined;
+  /** True for the text of a book, kept only for counting. */
+  readonly isPassage: boolean;
 }
+
+const packName = /^pack(?:\.([a-z]{2,3}))?\.md$/;
 
 /** The texts of a file, or of the `.md` and `.txt` files in a folder. */
 export async function readTexts(path: string): Promise<readonly TextToCount[]> {
@@ -21,16 +31,32 @@ export async function readTexts(path: string): Promise<readonly TextToCount[]> {
   return texts;
 }
 
+/** The private passage that lies beside a pack's file, if there is one. */
+export async function passageBeside(packFile: string): Promise<TextToCount | undefined> {
+  const language = packName.exec(basename(packFile))?.[1];
+  const file = join(dirname(packFile), 'private', `passage${language === undefined ? '' : `.${language}`}.txt`);
+  return (await stat(file).catch(() => undefined))?.isFile() === true ? readText(file) : undefined;
+}
+
 async function readText(file: string): Promise<TextToCount> {
   const text = (await readFile(file, 'utf8')).replace(/^\ufeff/, '').replace(/\r\n?/g, '\n');
-  const none = { headings: 0, listItems: 0 };
-  if (!file.endsWith('.md')) return { file, language: languageInName(file), prose: text.replace(/^\[opening \d+\]$/gm, ''), leftOut: none };
+  if (!file.endsWith('.md')) {
+    const prose = blocksOf(text.replace(/^\[opening \d+\]$/gm, ''));
+    return { file, language: languageInName(file), prose, leftOut: {}, pack: undefined, isPassage: /(?:^|[/\\])private[/\\]passage(?:\.[a-z]{2,3})?\.txt$/.test(file) };
+  }
   const front = text.startsWith('---') ? readFrontMatter(text, file).value : undefined;
   const language = front?.raw['language'];
   const { blocks } = readBody(front?.body ?? text, front?.bodyLine ?? 1, file, []).body;
-  const prose = blocks.filter((block) => block.kind === 'paragraph' || block.kind === 'quote');
+  const prose = blocks.filter((block) => block.kind === 'paragraph' || block.kind === 'quote').map((block) => ({ text: block.text, line: block.line, keepsLines: true }));
   const headings = blocks.filter((block) => block.kind === 'heading').length;
-  return { file, language: typeof language === 'string' ? language : languageInName(file), prose, leftOut: { headings, listItems: blocks.length - prose.length - headings } };
+  return {
+    file,
+    language: typeof language === 'string' ? language : languageInName(file),
+    prose,
+    leftOut: { headings, listItems: blocks.length - prose.length - headings },
+    pack: packName.test(basename(file)) ? readPack({ slug: '', file, text, languageOfFile: undefined, pictureFiles: [], passage: undefined }).value : undefined,
+    isPassage: false,
+  };
 }
 
 /** `letter.es.md` is in Spanish. */

@@ -1,9 +1,13 @@
-import { readTexts, type TextToCount } from '../build/read-text.ts';
-import { countText } from '../core/measure/count-text.ts';
+import { passageBeside, readTexts, type TextToCount } from '../build/read-text.ts';
+import { countSentences, sentencesIn } from '../core/measure/count-text.ts';
 import { familiarBy } from '../core/measure/familiar-words.ts';
-import { honestEstimate, type Estimate } from '../core/measure/honest-estimate.ts';
+import { qualityInEnglish as say } from '../core/languages/en-quality.ts';
+import { measureProse } from '../core/measure/measure-prose.ts';
+import { childrenText, familyText } from '../core/measure/pack-texts.ts';
 import { scoresOf } from '../core/measure/scores.ts';
+import { unfamiliarIn } from '../core/measure/unfamiliar.ts';
 import { readArguments } from './arguments.ts';
+import { measureInWords, type MeasuredPart } from './measure-report.ts';
 import { WrongUse } from './wrong-use.ts';
 
 /** `bookfellow measure`: raw counts for scripts, an honest estimate for people. */
@@ -18,68 +22,43 @@ export async function run(args: readonly string[]): Promise<number> {
       })),
     );
   }
-  const all = texts.map((text) => measured(text, values.language));
+  const languageOf = (text: TextToCount): string => values.language ?? text.language ?? 'en';
   if (flags.has('json')) {
-    const plain = all.map(({ file, language, counts, scores }) => ({ file, language, counts, scores }));
+    const plain = texts.map((text) => rawFigures(text, languageOf(text)));
     console.log(JSON.stringify(plain.length === 1 && rest.length === 1 ? plain[0] : plain, null, 2));
-  } else console.log(all.map(inWords).join('\n\n'));
+    return 0;
+  }
+  const told: string[] = [];
+  for (const text of texts) {
+    const passage = text.pack ? await passageBeside(text.file) : undefined;
+    const isListed = texts.some((each) => each.file === passage?.file);
+    told.push(measureInWords(partsOf(text, isListed ? undefined : passage, languageOf(text)), text.file));
+  }
+  console.log(told.join('\n\n'));
   return 0;
 }
 
-interface Measured {
-  readonly file: string;
-  readonly language: string;
-  readonly counts: Readonly<Record<'words' | 'sentences' | 'letters', number>> & Readonly<Record<'syllables' | 'polysyllables' | 'unfamiliar' | 'uniqueUnfamiliar', number | undefined>>;
-  readonly scores: Readonly<Record<string, number>>;
-  readonly longest: number;
-  readonly longWords: readonly string[];
-  readonly estimate: Estimate;
-  readonly leftOut: TextToCount['leftOut'];
-}
-
-function measured(text: TextToCount, asked: string | undefined): Measured {
-  const language = asked ?? text.language ?? 'en';
+/** Every count and every score of a file's running prose, whatever may be said of them. */
+function rawFigures({ file, prose }: TextToCount, language: string): object {
   const english = language.split('-')[0] === 'en';
-  const all = countText(text.prose, language, english ? { familiar: familiarBy('dale-chall') } : {});
+  const sentences = sentencesIn(prose, language);
+  const { words, sentences: number, letters, syllables, polysyllables, unfamiliar } = countSentences(sentences, language, english ? { familiar: familiarBy('dale-chall') } : {});
   // Spache has a list of its own, and counts each unfamiliar word once.
-  const spache = english ? countText(text.prose, language, { familiar: familiarBy('spache') }) : undefined;
-  const { words, sentences, letters, syllables, polysyllables, unfamiliar } = all;
-  const counts = { words, sentences, syllables, letters, polysyllables, unfamiliar, uniqueUnfamiliar: spache?.uniqueUnfamiliar };
-  return {
-    file: text.file,
-    language,
-    counts,
-    scores: scoresOf(counts, language),
-    longest: all.longestSentence,
-    longWords: all.longWords,
-    estimate: honestEstimate(all, language, 'family'),
-    leftOut: text.leftOut,
-  };
+  const uniqueUnfamiliar = english ? unfamiliarIn(sentences, familiarBy('spache')).words.length : undefined;
+  const counts = { words, sentences: number, syllables, letters, polysyllables, unfamiliar, uniqueUnfamiliar };
+  return { file, language, counts, scores: scoresOf(counts, language) };
 }
 
-function inWords({ file, counts, longest, longWords, estimate, leftOut }: Measured): string {
-  const mean = counts.sentences === 0 ? 0 : counts.words / counts.sentences;
-  const lines = [
-    file,
-    `  ${String(counts.words)} words, ${String(counts.sentences)} sentences; ${mean.toFixed(0)} words in the mean sentence, ${String(longest)} in the longest.`,
-    longWords.length === 0
-      ? '  No words of three syllables or more.'
-      : `  Words of three syllables or more: ${longWords.slice(0, 12).join(', ')}${longWords.length > 12 ? `, and ${String(longWords.length - 12)} more` : ''}.`,
-    `  ${estimateInWords(estimate)}`,
+/** The parts of a pack by their readers. Any other text is taken as one for families, and a book's passage as what it is. */
+function partsOf(text: TextToCount, passage: TextToCount | undefined, language: string): readonly MeasuredPart[] {
+  const { pack, file } = text;
+  const aim = say.aim[language.split('-')[0] ?? ''];
+  const whole = ({ prose, leftOut, isPassage }: TextToCount) => measureProse(prose, { language, reader: isPassage ? 'passage' : 'family', leftOut });
+  if (!pack) return [{ name: text.isPassage ? say.parts.passage : undefined, file, aim: text.isPassage ? undefined : aim, measure: whole(text) }];
+  const options = { language, allowed: pack.allowWords ?? [] };
+  return [
+    { name: say.parts.family, file, aim, measure: measureProse(familyText(pack).prose, { ...options, reader: 'family', leftOut: familyText(pack).leftOut }) },
+    { name: say.parts.children, file, aim: undefined, measure: measureProse(childrenText(pack).prose, { ...options, reader: 'child', leftOut: childrenText(pack).leftOut }) },
+    ...(passage ? [{ name: say.parts.passage, file: passage.file, aim: undefined, measure: whole(passage) }] : []),
   ];
-  if (leftOut.headings + leftOut.listItems > 0) lines.push(`  Left out, because they are no running prose: ${String(leftOut.headings)} headings, ${String(leftOut.listItems)} list items.`);
-  return lines.join('\n');
-}
-
-function estimateInWords(estimate: Estimate): string {
-  switch (estimate.kind) {
-    case 'too short':
-      return `Too short for a grade estimate (that takes ${String(estimate.leastWords)} words and ${String(estimate.leastSentences)} sentences).`;
-    case 'no formula':
-      return 'No formula fits this language, so there is no estimate.';
-    case 'grades':
-      return `${estimate.belowFloor ? `About grade ${String(estimate.band[1])} or below` : `About grades ${String(estimate.band[0])} to ${String(estimate.band[1])}`}, an estimate by the Flesch-Kincaid formula. It sees the length of words and sentences, and nothing else.`;
-    case 'ease':
-      return `"${estimate.band}" on the INFLESZ scale, an estimate.${estimate.shortSample ? ' The scale was made with texts of 500 words or more; this one is shorter.' : ''}`;
-  }
 }

@@ -119,7 +119,8 @@ export interface FactsOf {
   'words/first-met': { readonly word: string; readonly said: number; readonly found: number };
   'copy/long-quote': { readonly words: number; readonly most: number; readonly begins: string };
   'copy/too-much': { readonly words: number; readonly most: number; readonly percent: number };
-  'text/too-hard': { readonly grade: number; readonly most: number };
+  'text/too-hard': { readonly low: number; readonly high: number; readonly most: number; readonly lines: readonly number[] };
+  'text/low-ease': { readonly band: string; readonly lines: readonly number[] };
   'plan/over-minutes': { readonly planned: number; readonly minutes: number };
 }
 

@@ -1,6 +1,7 @@
 import { packJsonSchema } from '../core/pack/json-schema.ts';
 import { packsJson } from './packs-json.ts';
 import { stopsVtt } from './stops-vtt.ts';
+import { qualityJson } from './quality-json.ts';
 import { sitemap } from './sitemap.ts';
 import type { Output, OutputInput } from './views.ts';
 
@@ -10,6 +11,7 @@ export function textOutputs(input: OutputInput): readonly Output[] {
     { url: 'schema/pack.json', text: packJsonSchema() },
     { url: 'packs.json', text: packsJson(input) },
     ...stopsVtt(input),
+    { url: 'quality.json', text: qualityJson(input) },
     ...sitemap(input),
     { url: 'robots.txt', text: 'User-agent: *\nAllow: /\n' },
   ];

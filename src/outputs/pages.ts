@@ -1,6 +1,7 @@
 import type { Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
 import { rootOf } from './addresses.ts';
+import { qualityRow, qualityTotals } from './quality.ts';
 import type { Assets, Page, PageContext, ShownPack, View } from './views.ts';
 
 /** One of the library's own pages in one language. */
@@ -16,6 +17,8 @@ export interface Published {
   readonly library: Library;
   readonly shown: readonly ShownPack[];
   readonly findingsOf: ReadonlyMap<string, readonly Finding[]>;
+  /** How many packs a finding kept off the site. */
+  readonly keptOff: number;
   readonly prose: readonly PageText[];
   readonly assets: Assets;
 }
@@ -24,7 +27,7 @@ export interface Published {
 export function pagesOf(published: Published): readonly Page[] {
   const { library, shown } = published;
   return [
-    ...library.languages.flatMap((language) => [libraryPage(published, language), qualityPage(published, language), unsavedPage(published, language)]),
+    ...library.languages.flatMap((language) => [libraryPage(published, language), ...qualityPages(published, language), unsavedPage(published, language)]),
     ...shown.flatMap((each) => packPages(published, each)),
     ...shown.flatMap((each) => recordingPage(published, each)),
     ...prosePages(published),
@@ -57,10 +60,25 @@ function libraryPage(published: Published, language: string): Page {
   return page(published, language, rootOf(language, library.language), inEachLanguage(library, ''), { kind: 'library', packs, elsewhere: byTitle(elsewhere, language) });
 }
 
-function qualityPage(published: Published, language: string): Page {
-  const { library, shown, findingsOf } = published;
-  const rows = byTitle(shown, language).map((each) => ({ shown: each, findings: findingsOf.get(each.pack.file) ?? [] }));
-  return page(published, language, `${rootOf(language, library.language)}quality/`, inEachLanguage(library, 'quality/'), { kind: 'quality', rows });
+/** So many packs stand on one page about quality: a library of a thousand would make a page of megabytes. */
+export const rowsOnAPage = 60;
+
+/** The pages about quality: one, or in a large library several, with the totals on the first. The order is the same in every language, so that a pack has one number. */
+function qualityPages(published: Published, language: string): readonly Page[] {
+  const { library, shown, findingsOf, keptOff } = published;
+  const rows = byTitle(shown, library.language).map((each) => qualityRow(each, findingsOf.get(each.pack.file) ?? []));
+  const totals = qualityTotals(rows, keptOff);
+  const paths = Array.from({ length: Math.max(1, Math.ceil(rows.length / rowsOnAPage)) }, (_, index) => (index === 0 ? 'quality/' : `quality/${String(index + 1)}/`));
+  const numbered = paths.map((path) => rootOf(language, library.language) + path);
+  return paths.map((path, index) =>
+    page(published, language, numbered[index] ?? '', inEachLanguage(library, path), {
+      kind: 'quality',
+      number: index + 1,
+      numbered,
+      rows: rows.slice(index * rowsOnAPage, (index + 1) * rowsOnAPage),
+      totals,
+    }),
+  );
 }
 
 function unsavedPage(published: Published, language: string): Page {

@@ -1,7 +1,7 @@
-import type { Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
 import type { Caption } from '../core/pack/captions.ts';
 import type { PlannedPack } from '../core/plan/plan.ts';
+import type { QualityRow, QualityTotals } from './quality.ts';
 
 /**
  * What a layout is given: plain values, worked out before, so that a layout only shows them.
@@ -96,7 +96,13 @@ export interface RecordingView {
 }
 export interface QualityView {
   readonly kind: 'quality';
-  readonly rows: readonly { readonly shown: ShownPack; readonly findings: readonly Finding[] }[];
+  /** Which page of the list this is, from 1, and the addresses of all. */
+  readonly number: number;
+  readonly numbered: readonly string[];
+  /** The packs of this page, in the order of their titles. */
+  readonly rows: readonly QualityRow[];
+  /** Of the whole library. */
+  readonly totals: QualityTotals;
 }
 /** A page of the library's own text: about, privacy, accessibility, how to read at home. */
 export interface ProseView {

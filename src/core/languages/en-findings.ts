@@ -11,6 +11,9 @@ const meant = (suggestion: string | undefined) => (suggestion === undefined ? ''
 const found = (text: string) => (text === '[list]' ? 'a list' : text === '[group]' ? 'a group of fields' : text === '' ? 'nothing' : `"${text}"`);
 
 /** What the YAML parser stumbled over, in words. */
+const gradesFromTo = (low: number, high: number) => (low === high ? `grade ${String(low)}` : `grades ${String(low)} to ${String(high)}`);
+const linesThatCost = (lines: readonly number[]) => (lines.length === 0 ? '' : `Begin with ${lines.length === 1 ? 'line' : 'lines'} ${new Intl.ListFormat('en').format(lines.map(String))}.`);
+
 const yamlProblems: Readonly<Record<string, string>> = {
   BAD_INDENT: 'The lines are not lined up here. Give the fields that belong together the same number of spaces in front.',
   BLOCK_AS_IMPLICIT_KEY: 'There is a second ": " in this line. Put the whole text in double quotes.',
@@ -95,6 +98,9 @@ export const findingsInEnglish: FindingSentences = {
   'home/too-many-prompts': (f) => `There are ${String(f.found)} prompts for home. Choose the best ${String(f.most)}; a family has ten minutes.`,
   ...passageFindingsInEnglish,
   ...privacyFindingsInEnglish,
-  'text/too-hard': (f) => `The text for families reads like grade ${String(f.grade)}, by estimate. Aim for grade 6: shorter sentences, everyday words. Then ask a parent to read it.`,
+  'text/too-hard': (f) =>
+    `The text for families reads like ${gradesFromTo(f.low, f.high)}, by estimate. Aim for grade 6: shorter sentences, everyday words. ${linesThatCost(f.lines)} Then ask a parent to read it.`,
+  'text/low-ease': (f) =>
+    `The text for families is "${f.band}" on the INFLESZ scale, by estimate. Aim for "bastante fácil": shorter sentences, everyday words. ${linesThatCost(f.lines)} Then ask a parent to read it.`,
   'plan/over-minutes': (f) => `The first reading with all its stops takes about ${String(f.planned)} minutes, and "minutes" says ${String(f.minutes)}. Mark fewer stops for it, or give it more time.`,
 };

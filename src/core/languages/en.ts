@@ -5,6 +5,7 @@ import { recordingInEnglish } from './en-recording.ts';
 
 import { enBooklet } from './en-booklet.ts';
 import { lessonInEnglish } from './en-lesson.ts';
+import { qualityInEnglish } from './en-quality.ts';
 
 const ones = [
   'zero',
@@ -236,44 +237,7 @@ export const en = {
   },
   offline: offlineInEnglish,
   recording: recordingInEnglish,
-  quality: {
-    title: 'How the packs measure up',
-    lead: 'Each companion is counted and checked before it appears here. These figures are about the companion’s own family text, never about the book, a child or a teacher.',
-    counted: 'Counted',
-    wordCount: 'Words',
-    sentences: 'Sentences',
-    mean: 'Words a sentence',
-    longest: 'Longest sentence',
-    estimate: 'Reading grade',
-    pictures: 'Pictures described',
-    stops: 'Stops',
-    ofPictures: (described: number, all: number) => (all === 0 ? 'no pictures' : `${String(described)} of ${String(all)}`),
-    tooShort: 'too short for a grade estimate',
-    noFormula: 'no formula for this language',
-    gradesBand: (low: number, high: number, formula: string) =>
-      low === high ? `about grade ${String(low)}, an estimate by the ${formula} formula` : `about grades ${String(low)} to ${String(high)}, an estimate by the ${formula} formula`,
-    bands: { 'muy difícil': 'very hard', 'algo difícil': 'somewhat hard', normal: 'of middling ease', 'bastante fácil': 'fairly easy', 'muy fácil': 'very easy' },
-    ease: (band: string, formula: string) => `${band} for a grown-up reader, an estimate by the ${formula} formula`,
-    shortSample: 'from a short text',
-    aboveCeiling: (low: number, formula: string) => `about grade ${String(low)} or above, an estimate by the ${formula} formula`,
-    belowFloor: (high: number, formula: string) => `about grade ${String(high)} or below, an estimate by the ${formula} formula`,
-    findings: 'What the checks say',
-    noFindings: 'The checks have nothing to say.',
-    levels: { stop: 'Keeps it off the site', warn: 'Look again', note: 'Good to know' },
-    line: (n: number) => `line ${String(n)}`,
-    meaning: 'What the figures mean, and what they do not',
-    meanings: [
-      ['Words and sentences', 'counted in all that a family reads on the page: the summary, the questions, the notes and the text. Lists and headings are left out.'],
-      ['Words a sentence', 'the mean. A short sentence can still be hard, and a long one easy; it only shows where to look.'],
-      [
-        'Reading grade',
-        'a formula counts syllables and sentences. It knows nothing of sense, interest or what a reader brings along. It is an estimate for the person who writes, and no level for a person who reads.',
-      ],
-      ['Pictures described', 'whether each picture that carries meaning has a description. Whether the description is good, only a person can say.'],
-      ['Stops', 'how many moments the companion offers. More is not better.'],
-    ],
-    description: 'Words, sentences, an honest estimate of reading grade and what the checks say about each companion in this library.',
-  },
+  quality: qualityInEnglish,
   missing: {
     title: 'This page is not in the book',
     text: 'Perhaps it was moved, or the address lost a letter on the way. Nothing you did has been lost.',

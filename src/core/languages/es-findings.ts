@@ -7,6 +7,9 @@ const within = (place: string) => (place === '' ? '' : ` en "${place}"`);
 const meant = (suggestion: string | undefined) => (suggestion === undefined ? '' : ` ¿Quería decir "${suggestion}"?`);
 const found = (text: string) => (text === '[list]' ? 'una lista' : text === '[group]' ? 'un grupo de campos' : text === '' ? 'nada' : `"${text}"`);
 
+const gradesFromTo = (low: number, high: number) => (low === high ? `grado ${String(low)}` : `los grados ${String(low)} a ${String(high)}`);
+const linesThatCost = (lines: readonly number[]) => (lines.length === 0 ? '' : `Empiece por ${lines.length === 1 ? 'la línea' : 'las líneas'} ${new Intl.ListFormat('es').format(lines.map(String))}.`);
+
 const yamlProblems: Readonly<Record<string, string>> = {
   BAD_INDENT: 'Las líneas no están alineadas aquí. Ponga el mismo número de espacios delante de los campos que van juntos.',
   BLOCK_AS_IMPLICIT_KEY: 'Hay un segundo ": " en esta línea. Ponga todo el texto entre comillas dobles.',
@@ -93,6 +96,8 @@ export const findingsInSpanish: FindingSentences = {
   ...passageFindingsInSpanish,
   ...privacyFindingsInSpanish,
   'text/too-hard': (f) =>
-    `El texto para familias se lee como de grado ${String(f.grade)}, según una estimación. Busque el grado 6: frases más cortas, palabras de todos los días. Luego pida a una familia que lo lea.`,
+    `El texto para familias se lee como de ${gradesFromTo(f.low, f.high)}, según una estimación. Busque el grado 6: frases más cortas, palabras de todos los días. ${linesThatCost(f.lines)} Luego pida a una familia que lo lea.`,
+  'text/low-ease': (f) =>
+    `El texto para familias es «${f.band}» en la escala INFLESZ, según una estimación. Busque que sea «bastante fácil»: frases más cortas, palabras de todos los días. ${linesThatCost(f.lines)} Luego pida a una familia que lo lea.`,
   'plan/over-minutes': (f) => `La primera lectura con todas sus paradas dura unos ${String(f.planned)} minutos, y "minutes" dice ${String(f.minutes)}. Deje menos paradas o dé más tiempo.`,
 };

@@ -1,6 +1,7 @@
 import { offlineInSpanish } from './es-offline.ts';
 import { esBooklet } from './es-booklet.ts';
 import { recordingInSpanish } from './es-recording.ts';
+import { qualityInSpanish } from './es-quality.ts';
 import type { Phrases } from './en.ts';
 import { lessonInSpanish } from './es-lesson.ts';
 
@@ -252,44 +253,7 @@ export const es: Phrases = {
   },
   offline: offlineInSpanish,
   recording: recordingInSpanish,
-  quality: {
-    title: 'Cómo se miden las guías',
-    lead: 'Cada guía se cuenta y se revisa antes de aparecer aquí. Las cifras tratan del texto de la guía para la familia, nunca del libro, de un niño ni de un maestro.',
-    counted: 'Contado',
-    wordCount: 'Palabras',
-    sentences: 'Oraciones',
-    mean: 'Palabras por oración',
-    longest: 'Oración más larga',
-    estimate: 'Grado de lectura',
-    pictures: 'Dibujos descritos',
-    stops: 'Pausas',
-    ofPictures: (described, all) => (all === 0 ? 'sin dibujos' : `${String(described)} de ${String(all)}`),
-    tooShort: 'demasiado corto para estimar un grado',
-    noFormula: 'no hay fórmula para este idioma',
-    gradesBand: (low, high, formula) =>
-      low === high ? `cerca del grado ${String(low)}, una estimación con la fórmula ${formula}` : `entre los grados ${String(low)} y ${String(high)}, una estimación con la fórmula ${formula}`,
-    bands: { 'muy difícil': 'muy difícil', 'algo difícil': 'algo difícil', normal: 'de dificultad normal', 'bastante fácil': 'bastante fácil', 'muy fácil': 'muy fácil' },
-    ease: (band, formula) => `${band} para un lector adulto, una estimación con la fórmula ${formula}`,
-    shortSample: 'a partir de un texto corto',
-    aboveCeiling: (low, formula) => `cerca del grado ${String(low)} o más, una estimación con la fórmula ${formula}`,
-    belowFloor: (high, formula) => `cerca del grado ${String(high)} o menos, una estimación con la fórmula ${formula}`,
-    findings: 'Qué dicen las revisiones',
-    noFindings: 'Las revisiones no tienen nada que decir.',
-    levels: { stop: 'No se publica', warn: 'Mírelo otra vez', note: 'Conviene saberlo' },
-    line: (n) => `línea ${String(n)}`,
-    meaning: 'Qué significan las cifras y qué no',
-    meanings: [
-      ['Palabras y oraciones', 'se cuentan en todo lo que una familia lee en la página: el resumen, las preguntas, las notas y el texto. No entran las listas ni los títulos.'],
-      ['Palabras por oración', 'el promedio. Una oración corta puede ser difícil y una larga, fácil; solo indica dónde mirar.'],
-      [
-        'Grado de lectura',
-        'una fórmula cuenta sílabas y oraciones. No sabe nada del sentido, del interés ni de lo que trae quien lee. Es una estimación para quien escribe, no un nivel para quien lee.',
-      ],
-      ['Dibujos descritos', 'si cada dibujo que dice algo tiene una descripción. Si la descripción es buena, solo una persona lo puede decir.'],
-      ['Pausas', 'cuántos momentos ofrece la guía. Más no es mejor.'],
-    ],
-    description: 'Palabras, oraciones, una estimación honesta del grado de lectura y lo que dicen las revisiones de cada guía de esta biblioteca.',
-  },
+  quality: qualityInSpanish,
   missing: {
     title: 'Esta página no está en el libro',
     text: 'Quizá cambió de lugar, o la dirección perdió una letra por el camino. No se ha perdido nada de lo que usted hizo.',

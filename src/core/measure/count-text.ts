@@ -10,8 +10,7 @@
  */
 import { blocksOf, type Prose } from './blocks.ts';
 import { sentencesOf } from './sentences.ts';
-import { syllablesInEnglish } from './syllables-en.ts';
-import { syllablesInSpanish } from './syllables-es.ts';
+import { spokenIn } from './spoken.ts';
 import { unfamiliarIn } from './unfamiliar.ts';
 import { lettersIn, plainWord, tokensOf, type Token } from './words.ts';
 
@@ -46,58 +45,59 @@ export interface CountOptions {
   readonly familiar?: (word: string) => boolean;
 }
 
-const syllablesIn: ReadonlyMap<string, (written: string) => number> = new Map([
-  ['en', (written: string) => syllablesInEnglish(written)],
-  ['es', syllablesInSpanish],
-]);
+/** The words of one sentence, in order. */
+export type Sentence = readonly Token[];
+
+/** The sentences of a text, block by block. */
+export function sentencesIn(text: string | readonly Prose[], language: string): readonly Sentence[] {
+  const primary = primaryOf(language);
+  const blocks = typeof text === 'string' ? blocksOf(text) : text;
+  return blocks.flatMap((block) => sentencesOf(tokensOf(block.text), primary));
+}
 
 /** Counts a text in a language named by its tag (`en`, `es-MX`). */
 export function countText(text: string | readonly Prose[], language: 'en' | 'es', options?: CountOptions): SpokenCounts;
 export function countText(text: string | readonly Prose[], language: string, options?: CountOptions): TextCounts;
 export function countText(text: string | readonly Prose[], language: string, options: CountOptions = {}): TextCounts {
-  const primary = language.toLowerCase().split('-')[0] ?? '';
-  const blocks = typeof text === 'string' ? blocksOf(text) : text;
-  const sentences = blocks.flatMap((block) => sentencesOf(tokensOf(block.text), primary));
-  const tokens = sentences.flat();
+  return countSentences(sentencesIn(text, language), language, options);
+}
+
+/** Counts sentences that have been parted already. */
+export function countSentences(sentences: readonly Sentence[], language: string, options: CountOptions = {}): TextCounts {
+  const spoken = spokenIn(primaryOf(language));
   const unfamiliar = options.familiar && unfamiliarIn(sentences, options.familiar);
+  const lettersOf = new Map<string, number>();
+  const longWords = new Map<string, string>();
+  let [words, letters, syllables, polysyllables, longestSentence] = [0, 0, 0, 0, 0];
+  for (const sentence of sentences) {
+    words += sentence.length;
+    longestSentence = Math.max(longestSentence, sentence.length);
+    for (const [index, token] of sentence.entries()) {
+      let ofWord = lettersOf.get(token.word);
+      if (ofWord === undefined) lettersOf.set(token.word, (ofWord = lettersIn(token.word)));
+      letters += ofWord;
+      const found = spoken?.(token, index === sentence.length - 1) ?? 0;
+      syllables += found;
+      if (found < 3) continue;
+      polysyllables += 1;
+      const key = plainWord(token.word);
+      if (!longWords.has(key)) longWords.set(key, token.word);
+    }
+  }
   return {
-    words: tokens.length,
+    words,
     sentences: sentences.length,
-    letters: tokens.reduce((sum, { word }) => sum + lettersIn(word), 0),
-    ...sounds(sentences, syllablesIn.get(primary)),
-    longestSentence: sentences.reduce((longest, each) => Math.max(longest, each.length), 0),
+    letters,
+    syllables: spoken && syllables,
+    polysyllables: spoken && polysyllables,
+    longWords: [...longWords.values()],
+    longestSentence,
     unfamiliar: unfamiliar?.count,
     uniqueUnfamiliar: unfamiliar?.words.length,
     unfamiliarWords: unfamiliar?.words ?? [],
   };
 }
 
-type Sounds = Pick<TextCounts, 'syllables' | 'polysyllables' | 'longWords'>;
-
-function sounds(sentences: readonly (readonly Token[])[], count: ((written: string) => number) | undefined): Sounds {
-  if (!count) return { syllables: undefined, polysyllables: undefined, longWords: [] };
-  const known = new Map<string, number>();
-  const longWords = new Map<string, string>();
-  let syllables = 0;
-  let polysyllables = 0;
-  for (const sentence of sentences) {
-    sentence.forEach((token, index) => {
-      const written = asWritten(token, index === sentence.length - 1);
-      const found = known.get(written) ?? count(written);
-      known.set(written, found);
-      syllables += found;
-      if (found < 3) return;
-      polysyllables += 1;
-      const key = plainWord(token.word);
-      if (!longWords.has(key)) longWords.set(key, token.word);
-    });
-  }
-  return { syllables, polysyllables, longWords: [...longWords.values()] };
-}
-
-/** A word with the signs that are read aloud with it: $3, 5 %, and the stop of an abbreviation, but not of a sentence. */
-function asWritten({ before, word, after }: Token, isLast: boolean): string {
-  const sign = /[$£€#]$/u.exec(before)?.[0] ?? '';
-  const behind = /^[%€]/u.exec(after)?.[0] ?? (after === '.' && !isLast ? '.' : '');
-  return `${sign}${word}${behind}`;
+function primaryOf(language: string): string {
+  return language.toLowerCase().split('-')[0] ?? '';
 }

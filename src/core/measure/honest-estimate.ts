@@ -8,12 +8,10 @@
  * (standard deviation), 30 by 0.8; rounded up, as the formulas themselves are off by a grade and a half.
  */
 import type { TextCounts } from './count-text.ts';
-import { fleschKincaid } from './readability.ts';
-import { crawford, infleszBand, szigrisztPazos, type InfleszBand } from './readability-es.ts';
-import { spache1974 } from './readability-word-lists.ts';
+import { figureOf, fittingFormula, type FittingFormula, type Reader } from './fitting-formula.ts';
+import { infleszBand, type InfleszBand } from './readability-es.ts';
 
-/** Who reads the text: a family at home, a child, or nobody yet: the passage of a book that is read aloud. */
-export type Reader = 'family' | 'child' | 'passage';
+export type { Reader } from './fitting-formula.ts';
 
 /** What a text must have before any grade is told. */
 export const leastWords = 100;
@@ -23,7 +21,7 @@ const manySentences = 30;
 /** The samples that the INFLESZ scale was validated on had at least so many words. */
 const infleszWords = 500;
 
-type GradeFormula = 'flesch-kincaid' | 'spache-1974' | 'crawford';
+type GradeFormula = Exclude<FittingFormula, 'szigriszt-pazos'>;
 
 /** The grades that a formula may name: its floor, and the top of what it was made for. */
 const range: Readonly<Record<GradeFormula, readonly [floor: number, ceiling: number]>> = {
@@ -58,21 +56,12 @@ export type Estimate =
 
 /** What may honestly be said about how hard a text is to read in print. */
 export function honestEstimate(counts: TextCounts, language: string, reader: Reader): Estimate {
-  const { words, sentences, syllables, uniqueUnfamiliar } = counts;
+  const { words, sentences } = counts;
   if (words < leastWords || sentences < leastSentences) return { kind: 'too short', leastWords, leastSentences };
-  const primary = language.toLowerCase().split('-')[0];
-  if (primary === 'en' && reader === 'family' && syllables !== undefined) {
-    return grades('flesch-kincaid', fleschKincaid({ words, sentences, syllables }), sentences);
-  }
-  if (primary === 'en' && reader !== 'family' && uniqueUnfamiliar !== undefined) {
-    return grades('spache-1974', spache1974({ words, sentences, uniqueUnfamiliar }), sentences);
-  }
-  if (primary === 'es' && syllables !== undefined) {
-    if (reader !== 'family') return grades('crawford', crawford({ words, sentences, syllables }), sentences);
-    const band = infleszBand(szigrisztPazos({ words, sentences, syllables }));
-    return { kind: 'ease', formula: 'szigriszt-pazos', band, shortSample: words < infleszWords };
-  }
-  return { kind: 'no formula' };
+  const formula = fittingFormula(language, reader);
+  const figure = formula && figureOf(formula, counts);
+  if (formula === undefined || figure === undefined) return { kind: 'no formula' };
+  return formula === 'szigriszt-pazos' ? { kind: 'ease', formula, band: infleszBand(figure), shortSample: words < infleszWords } : grades(formula, figure, sentences);
 }
 
 function grades(formula: GradeFormula, grade: number, sentences: number): Estimate {

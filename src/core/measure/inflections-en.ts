@@ -12,25 +12,24 @@ export interface Stem {
 
 const vowel = /[aeiouy]/u;
 
+const beforeVowels = ['ing', 'ed', 'er', 'est'] as const;
+
 /** The stems a word may have, likeliest first. Whether one is a word at all is for the caller to look up. */
 export function stemsOf(word: string): readonly Stem[] {
   const stems: Stem[] = [];
-  const add = (ending: Ending, ...found: readonly (string | undefined)[]): void => {
-    for (const stem of found) if (stem !== undefined && stem.length > 1 && vowel.test(stem)) stems.push({ stem, ending });
-  };
-  const without = (ending: string): string | undefined => (word.endsWith(ending) ? word.slice(0, -ending.length) : undefined);
-
-  for (const ending of ['ing', 'ed', 'er', 'est'] as const) {
-    const base = without(ending);
-    if (base !== undefined) add(ending, ...beforeVowel(base));
+  for (const ending of beforeVowels) if (word.endsWith(ending)) add(stems, ending, beforeVowel(word.slice(0, -ending.length)));
+  if (word.endsWith('ly')) {
+    const base = word.slice(0, -2);
+    add(stems, 'ly', [fromI(base), base, /[^aeiouy]$/u.test(base) ? `${base}le` : undefined]);
   }
-  const adverb = without('ly');
-  if (adverb !== undefined) add('ly', fromI(adverb), adverb, /[^aeiouy]$/u.test(adverb) ? `${adverb}le` : undefined);
-  const plural = without('es');
-  if (plural !== undefined && /(?:[sxzo]|[cs]h|[^aeiou]i)$/u.test(plural)) add('es', fromI(plural), plural);
-  if (/[^siu]s$/u.test(word)) add('s', without('s'));
-  if (/[aeow]n$/u.test(word)) add('n', without('n'));
+  if (/(?:[sxzo]|[cs]h|[^aeiou]i)es$/u.test(word)) add(stems, 'es', [fromI(word.slice(0, -2)), word.slice(0, -2)]);
+  if (/[^siu]s$/u.test(word)) add(stems, 's', [word.slice(0, -1)]);
+  if (/[aeow]n$/u.test(word)) add(stems, 'n', [word.slice(0, -1)]);
   return stems;
+}
+
+function add(stems: Stem[], ending: Ending, found: readonly (string | undefined)[]): void {
+  for (const stem of found) if (stem !== undefined && stem.length > 1 && vowel.test(stem)) stems.push({ stem, ending });
 }
 
 /** A stem before an ending that begins with a vowel: happi-er, settl-ed, stopp-ed, walk-ed, lik-ed. */

@@ -33,6 +33,11 @@ export function tokensOf(block: string): readonly Token[] {
     trailing = [];
   };
   for (const piece of spaced.split(gap)) {
+    if (isBare(piece)) {
+      close();
+      tokens.push({ before: leading.length === 0 ? '' : leading.splice(0).join(''), word: piece, after: '' });
+      continue;
+    }
     const [, before = '', word = '', after = ''] = parts.exec(piece) ?? [];
     if (word === '') (tokens.length > 0 ? trailing : leading).push(before);
     else {
@@ -42,6 +47,15 @@ export function tokensOf(block: string): readonly Token[] {
   }
   close();
   return tokens;
+}
+
+/** A piece that begins and ends with a plain letter has nothing on either side: most do, and need no search. */
+function isBare(piece: string): boolean {
+  return isPlainLetter(piece.charCodeAt(0)) && isPlainLetter(piece.charCodeAt(piece.length - 1));
+}
+
+function isPlainLetter(code: number): boolean {
+  return (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
 }
 
 /** Letters and digits in a word; an accented letter is one. */

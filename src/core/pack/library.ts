@@ -17,6 +17,8 @@ const librarySchema = v.object({
   contact: v.pipe(v.string(), v.maxLength(200)),
   rights: v.pipe(v.string(), v.maxLength(300)),
   address: v.optional(v.pipe(v.string(), v.url(), v.startsWith('http'))),
+  /** Where a visitor can see the packs' files, if they lie in the open: an address in which {file} and {line} stand for both. */
+  files: v.optional(v.pipe(v.string(), v.regex(/^https?:\/\/\S*\{file\}\S*$/), v.maxLength(300), v.examples(['https://code.example/library/content/{file}#L{line}']))),
   pace: paceSchema,
   durations: durationsSchema,
 });

@@ -1,0 +1,163 @@
+import type { JSX } from 'preact';
+import type { Finding } from '../../src/core/finding.ts';
+import type { Phrases } from '../../src/core/languages/en.ts';
+import { sayFinding } from '../../src/core/languages/say-finding.ts';
+import type { TextMeasure } from '../../src/core/measure/measures.ts';
+import { linkFrom } from '../../src/outputs/addresses.ts';
+import { picturesOf, type QualityRow } from '../../src/outputs/quality.ts';
+import type { PageOf, QualityView } from '../../src/outputs/views.ts';
+import { languageName } from './language-name.ts';
+import { langIfOther } from './pack-links.tsx';
+
+interface Props {
+  readonly page: PageOf<QualityView>;
+  readonly row: QualityRow;
+  readonly say: Phrases;
+}
+
+/** What the library can look up a line of a file by: `packs/hen/pack.md:120`. */
+interface Placed {
+  readonly page: PageOf<QualityView>;
+  readonly file: string;
+  readonly line: number;
+}
+
+/** One pack in the ledger: its name in the margin, then what was counted and what the checks say. */
+export function QualityEntry({ page, row, say }: Props): JSX.Element {
+  const { pack, urls } = row.shown;
+  const { facets, id } = row;
+  const other = langIfOther(pack.language, page.language);
+  const pictures = picturesOf(row.shown);
+  const parts = [
+    { name: say.quality.parts.family, measure: pack.measures.family, aim: say.quality.aim[pack.language.split('-')[0] ?? ''] },
+    { name: say.quality.parts.children, measure: pack.measures.children, aim: undefined },
+  ];
+  return (
+    <article
+      class="ledger-entry"
+      id={id}
+      aria-labelledby={`${id}-title`}
+      data-language={facets.language}
+      data-grades={facets.grades.join(' ')}
+      data-levels={facets.levels.join(' ')}
+      data-kinds={facets.kinds.join(' ')}
+    >
+      <header>
+        <h3 id={`${id}-title`}>
+          <a href={linkFrom(page.url, urls.family)} lang={other} hreflang={other}>
+            {pack.title}
+          </a>
+        </h3>
+        <p class="in-short">
+          {say.inLanguage(languageName(pack.language, page.language))}; {say.forGrades(pack.for.grades).toLocaleLowerCase(page.language)}; {say.quality.stopsIn(pack.stops.length, pack.for.minutes)}
+        </p>
+      </header>
+      <dl>
+        {parts.map(({ name, measure, aim }) => (
+          <div>
+            <dt>{name}</dt>
+            <dd>
+              <Measure page={page} file={pack.file} language={other} measure={measure} aim={aim} say={say} />
+            </dd>
+          </div>
+        ))}
+        <div>
+          <dt>{say.quality.pictures}</dt>
+          <dd>{say.quality.ofPictures(pictures.described, pictures.all)}</dd>
+        </div>
+        <div>
+          <dt>{say.quality.findings}</dt>
+          <dd>
+            <Findings page={page} findings={row.findings} say={say} />
+          </dd>
+        </div>
+      </dl>
+    </article>
+  );
+}
+
+interface MeasureProps {
+  readonly page: PageOf<QualityView>;
+  readonly file: string;
+  /** Language of the text, where it is not the page's. */
+  readonly language: string | undefined;
+  readonly measure: TextMeasure;
+  readonly aim: string | undefined;
+  readonly say: Phrases;
+}
+
+/** As many long words are named. */
+const mostWords = 10;
+
+function Measure({ page, file, language, measure, aim, say }: MeasureProps): JSX.Element {
+  const { words, sentences, wordsPerSentence, longest, longWords, estimate, costliest, leftOut } = measure;
+  const graded = estimate.kind === 'grades' || estimate.kind === 'ease';
+  const left = say.quality.leftOut(leftOut);
+  if (words === 0)
+    return (
+      <p>
+        {say.quality.nothing} {left}
+      </p>
+    );
+  const rare = 'formula' in estimate && estimate.formula === 'Spache';
+  const namedWords = longWords.slice(0, mostWords);
+  return (
+    <>
+      <p>
+        {say.quality.counted(words, sentences)}; {say.quality.lengths(Math.round(wordsPerSentence), longest?.words ?? 0)}. {say.quality.estimate(estimate)}
+        {graded && aim !== undefined && ` ${aim}`}
+      </p>
+      {namedWords.length > 0 && (
+        <p class="less">
+          {rare ? say.quality.longOrRareWords : say.quality.longWords} <span lang={language}>{namedWords.join(', ')}</span>
+          {longWords.length > mostWords && say.quality.andMore(longWords.length - mostWords)}.
+        </p>
+      )}
+      {left !== '' && <p class="less">{left}</p>}
+      {costliest.length > 0 && (
+        <>
+          <p class="less">{say.quality.costliest}</p>
+          <ul class="costly">
+            {costliest.map((sentence) => (
+              <li>
+                <q lang={language}>{excerpt(sentence.text)}</q> <Place page={page} file={file} line={sentence.line} />
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </>
+  );
+}
+
+/** Letters of a sentence that are quoted: enough to find it again. */
+const mostLetters = 90;
+
+function excerpt(text: string): string {
+  return text.length <= mostLetters ? text : `${text.slice(0, mostLetters).replace(/\s+\S*$/, '')} …`;
+}
+
+function Findings({ page, findings, say }: { readonly page: PageOf<QualityView>; readonly findings: readonly Finding[]; readonly say: Phrases }): JSX.Element {
+  if (findings.length === 0) return <p>{say.quality.noFindings}</p>;
+  return (
+    <ul class="remarks">
+      {findings.map((finding) => (
+        <li>
+          <span class="level">{say.quality.levels[finding.level]}.</span> {sayFinding(finding, page.language)} <Place page={page} file={finding.place.file} line={finding.place.line} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** A line of a pack's file; a link to it where the library says that its files can be seen. */
+function Place({ page, file, line }: Placed): JSX.Element {
+  const { files } = page.library;
+  const name = `${file}:${String(line)}`;
+  if (files === undefined) return <span class="place">{name}</span>;
+  return (
+    <a class="place" href={files.replace('{file}', encodeURI(file)).replace('{line}', String(line))} rel="noreferrer">
+      {name}
+    </a>
+  );
+}
