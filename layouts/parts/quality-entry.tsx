@@ -1,11 +1,14 @@
 import type { JSX } from 'preact';
+import { groundInWords, groundsOf } from '../../src/core/check/grounds.ts';
 import type { Finding } from '../../src/core/finding.ts';
 import type { Phrases } from '../../src/core/languages/en.ts';
 import { sayFinding } from '../../src/core/languages/say-finding.ts';
+import { gradeEstimateOf } from '../../src/core/measure/measure-prose.ts';
 import type { TextMeasure } from '../../src/core/measure/measures.ts';
+import type { PassageMeasure } from '../../src/core/measure/passage-measures.ts';
 import { linkFrom } from '../../src/outputs/addresses.ts';
-import { picturesOf, type QualityRow } from '../../src/outputs/quality.ts';
-import type { PageOf, QualityView } from '../../src/outputs/views.ts';
+import { picturesOf } from '../../src/outputs/quality.ts';
+import type { PageOf, QualityRow, QualityView } from '../../src/outputs/views.ts';
 import { languageName } from './language-name.ts';
 import { langIfOther } from './pack-links.tsx';
 
@@ -61,6 +64,14 @@ export function QualityEntry({ page, row, say }: Props): JSX.Element {
             </dd>
           </div>
         ))}
+        {pack.measures.passage && (
+          <div>
+            <dt>{say.quality.parts.passage}</dt>
+            <dd>
+              <Passage measure={pack.measures.passage} say={say} />
+            </dd>
+          </div>
+        )}
         <div>
           <dt>{say.quality.pictures}</dt>
           <dd>{say.quality.ofPictures(pictures.described, pictures.all)}</dd>
@@ -130,6 +141,19 @@ function Measure({ page, file, language, measure, aim, say }: MeasureProps): JSX
   );
 }
 
+/** The book's own text: counts and an estimate, and nothing that stands in it. */
+function Passage({ measure, say }: { readonly measure: PassageMeasure; readonly say: Phrases }): JSX.Element {
+  const { words, sentences, wordsPerSentence, longestSentence, estimate } = measure;
+  return (
+    <>
+      <p>
+        {say.quality.counted(words, sentences)}; {say.quality.lengths(Math.round(wordsPerSentence), longestSentence)}. {say.quality.estimate(gradeEstimateOf(estimate))}
+      </p>
+      <p class="less">{say.quality.passageNote}</p>
+    </>
+  );
+}
+
 /** Letters of a sentence that are quoted: enough to find it again. */
 const mostLetters = 90;
 
@@ -144,10 +168,17 @@ function Findings({ page, findings, say }: { readonly page: PageOf<QualityView>;
       {findings.map((finding) => (
         <li>
           <span class="level">{say.quality.levels[finding.level]}.</span> {sayFinding(finding, page.language)} <Place page={page} file={finding.place.file} line={finding.place.line} />
+          <Stands finding={finding} language={page.language} />
         </li>
       ))}
     </ul>
   );
+}
+
+/** What the rule behind a finding stands on, where there is something to name. */
+function Stands({ finding, language }: { readonly finding: Finding; readonly language: string }): JSX.Element | null {
+  const ground = groundsOf[finding.code];
+  return ground ? <span class="ground">{groundInWords(ground, language)}.</span> : null;
 }
 
 /** A line of a pack's file; a link to it where the library says that its files can be seen. */

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import type { Phrases } from '../../src/core/languages/en.ts';
 import { grades } from '../../src/core/pack/schema.ts';
 import { linkFrom } from '../../src/outputs/addresses.ts';
-import { kindOf } from '../../src/outputs/quality.ts';
+import { kindOf } from '../../src/outputs/quality-figures.ts';
 import type { PageOf, QualityView } from '../../src/outputs/views.ts';
 import { languageName } from './language-name.ts';
 

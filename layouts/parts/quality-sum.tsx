@@ -1,7 +1,7 @@
 import type { ComponentChildren, JSX } from 'preact';
 import type { Phrases } from '../../src/core/languages/en.ts';
 import { grades } from '../../src/core/pack/schema.ts';
-import { kindOf, type QualityTotals } from '../../src/outputs/quality.ts';
+import { kindOf, type QualityTotals } from '../../src/outputs/quality-figures.ts';
 import type { PageOf, QualityView } from '../../src/outputs/views.ts';
 import { languageName } from './language-name.ts';
 

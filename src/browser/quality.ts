@@ -4,7 +4,7 @@
  * `quality.json`, which is asked for only when somebody chooses something.
  */
 import { choiceFields, choiceFrom, isChosen, queryOf, type Choice } from '../outputs/quality-choice.ts';
-import type { Facets } from '../outputs/quality.ts';
+import type { Facets } from '../outputs/quality-figures.ts';
 
 /** The page's own phrases: for none, one, some and all of the packs, with {n} and {all} for the numbers. */
 interface Words {

@@ -1,4 +1,4 @@
-import type { Facets } from './quality.ts';
+import type { Facets } from './quality-figures.ts';
 
 /** Which packs a visitor of the page about quality wants to see. An empty field means any. The address carries it: `?language=es&findings=1`. */
 export interface Choice {

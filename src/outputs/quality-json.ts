@@ -1,7 +1,7 @@
 import type { TextMeasure } from '../core/measure/measures.ts';
 import type { PassageMeasure } from '../core/measure/passage-measures.ts';
-import { picturesOf, type QualityRow } from './quality.ts';
-import type { OutputInput, QualityView } from './views.ts';
+import { picturesOf } from './quality.ts';
+import type { OutputInput, QualityRow, QualityView } from './views.ts';
 
 /**
  * `quality.json`: all that the pages about quality show, as raw figures for other programs.

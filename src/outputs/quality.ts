@@ -1,51 +1,9 @@
 import type { Finding, Level } from '../core/finding.ts';
 import { grades } from '../core/pack/schema.ts';
-import type { ShownPack } from './views.ts';
+import { kindOf, type QualityTotals } from './quality-figures.ts';
+import type { QualityRow, ShownPack } from './views.ts';
 
 /** What the page and the file about quality are made of: a row for each pack, and the totals of the library. */
-
-/** By what a pack can be chosen on the page. `kinds` are the first parts of its findings' codes. */
-export interface Facets {
-  readonly language: string;
-  readonly grades: readonly string[];
-  readonly levels: readonly string[];
-  readonly kinds: readonly string[];
-}
-
-export interface QualityRow {
-  readonly shown: ShownPack;
-  readonly findings: readonly Finding[];
-  /** Id of its entry on the page. */
-  readonly id: string;
-  readonly facets: Facets;
-}
-
-/** How often a code was told, by level. */
-export interface CodeCount {
-  readonly code: string;
-  readonly byLevel: Readonly<Record<Level, number>>;
-}
-
-export interface QualityTotals {
-  readonly packs: number;
-  /** Packs that a finding kept off the site. They are counted and not described: what is unpublished stays so. */
-  readonly keptOff: number;
-  readonly languages: readonly string[];
-  readonly stops: number;
-  readonly familyWords: number;
-  readonly pictures: { readonly described: number; readonly all: number };
-  readonly withFindings: number;
-  readonly byLevel: Readonly<Record<Level, number>>;
-  /** In the order of the alphabet. */
-  readonly byCode: readonly CodeCount[];
-  /** Packs for each grade, language by language; a pack for two grades is counted in both. */
-  readonly coverage: readonly { readonly language: string; readonly byGrade: Readonly<Record<string, number>> }[];
-}
-
-/** The kind of a finding: the first part of its code. */
-export function kindOf(code: string): string {
-  return code.split('/')[0] ?? code;
-}
 
 /** The row of one pack. */
 export function qualityRow(shown: ShownPack, findings: readonly Finding[]): QualityRow {

@@ -1,7 +1,8 @@
+import type { Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
 import type { Caption } from '../core/pack/captions.ts';
 import type { PlannedPack } from '../core/plan/plan.ts';
-import type { QualityRow, QualityTotals } from './quality.ts';
+import type { Facets, QualityTotals } from './quality-figures.ts';
 
 /**
  * What a layout is given: plain values, worked out before, so that a layout only shows them.
@@ -94,6 +95,15 @@ export interface RecordingView {
   readonly shown: ShownPack;
   readonly recording: BuiltRecording;
 }
+/** What is told of one pack on the page about quality. */
+export interface QualityRow {
+  readonly shown: ShownPack;
+  readonly findings: readonly Finding[];
+  /** Id of its entry on the page. */
+  readonly id: string;
+  readonly facets: Facets;
+}
+
 export interface QualityView {
   readonly kind: 'quality';
   /** Which page of the list this is, from 1, and the addresses of all. */

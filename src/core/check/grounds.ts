@@ -24,6 +24,7 @@ export const groundsOf: Readonly<Partial<Record<Code, Ground>>> = {
   'models/missing': { mark: 'common practice', row: 'Q3' },
   'home/too-many-prompts': { mark: 'common practice', row: 'F5' },
   'text/too-hard': { mark: 'common practice', source: 'leans on plain-language rules of Head Start', row: 'F1' },
+  'text/low-ease': { mark: 'source', source: 'INFLESZ, Barrio-Cantalejo et al. 2008', row: 'F1' },
   'recording/no-captions': { mark: 'source', source: 'WCAG 2.2, 1.2.2 Captions', row: 'V6' },
   'recording/captions-too-fast': { mark: 'source', source: 'Captioning Key, DCMP and NAD', row: 'V2' },
   'recording/too-large': { mark: 'common practice' },

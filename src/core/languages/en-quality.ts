@@ -117,7 +117,6 @@ export const qualityInEnglish = {
   noFindings: 'The checks have nothing to say.',
   levels: { stop: 'Keeps it off the site', warn: 'Look again', note: 'Good to know' },
   line: (n: number) => `line ${String(n)}`,
-  ground: 'Ground:',
   /** Kinds of finding by the first part of their code. One without a name is shown by that part. */
   kinds: {
     'alt-text': 'alt text',

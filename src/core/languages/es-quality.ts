@@ -105,7 +105,6 @@ export const qualityInSpanish: QualityPhrases = {
   noFindings: 'Las revisiones no tienen nada que decir.',
   levels: { stop: 'No se publica', warn: 'Mírelo otra vez', note: 'Conviene saberlo' },
   line: (n) => `línea ${String(n)}`,
-  ground: 'Fundamento:',
   kinds: {
     'alt-text': 'texto alternativo',
     body: 'el texto bajo los campos',
