@@ -118,16 +118,20 @@ function Measure({ page, file, language, measure, aim, say }: MeasureProps): JSX
         {say.quality.counted(words, sentences)}; {say.quality.lengths(Math.round(wordsPerSentence), longest?.words ?? 0)}. {say.quality.estimate(estimate)}
         {graded && aim !== undefined && ` ${aim}`}
       </p>
-      {namedWords.length > 0 && (
+      {(namedWords.length > 0 || left !== '') && (
         <p class="less">
-          {rare ? say.quality.longOrRareWords : say.quality.longWords} <span lang={language}>{namedWords.join(', ')}</span>
-          {longWords.length > mostWords && say.quality.andMore(longWords.length - mostWords)}.
+          {namedWords.length > 0 && (
+            <>
+              {rare ? say.quality.longOrRareWords : say.quality.longWords} <span lang={language}>{namedWords.join(', ')}</span>
+              {longWords.length > mostWords && say.quality.andMore(longWords.length - mostWords)}.{' '}
+            </>
+          )}
+          {left}
         </p>
       )}
-      {left !== '' && <p class="less">{left}</p>}
-      {costliest.length > 0 && (
+      {aim !== undefined && costliest.length > 0 && (
         <>
-          <p class="less">{say.quality.costliest}</p>
+          <p class="less">{say.quality.costliest}:</p>
           <ul class="costly">
             {costliest.map((sentence) => (
               <li>
