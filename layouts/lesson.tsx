@@ -29,7 +29,7 @@ export function Lesson(page: PageOf<PackView>): JSX.Element {
       title={`${pack.title}: ${say.lesson.of.toLocaleLowerCase(page.language)}`}
       description={say.lesson.description(pack.title)}
       trail={[{ name: pack.title, url: urls.family }]}
-      script="lesson"
+      script={`lesson-${page.language.split('-')[0] ?? ''}`}
       beside={<Ribbon pack={pack} say={say} linkTo={(stop) => `#stop-${stop}`} />}
     >
       <header class="book-head">

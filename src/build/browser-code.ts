@@ -14,11 +14,12 @@ const require = createRequire(import.meta.url);
 
 /** Scripts by name. The build bundles them by path and imports none of them. */
 const scripts: Readonly<Record<string, string>> = {
-  lesson: 'src/browser/lesson.ts',
   booklet: 'src/browser/booklet.ts',
   recording: 'src/browser/stopping-video.ts',
   offline: 'src/browser/offline.ts',
   quality: 'src/browser/quality.ts',
+  'lesson-en': 'src/browser/lesson-en.ts',
+  'lesson-es': 'src/browser/lesson-es.ts',
 };
 
 /** Letters of the two typefaces that pages use. Both are under the SIL Open Font License, which is published beside them. */

@@ -1,8 +1,10 @@
 import { lessonOf, type Lesson } from '../core/plan/lesson.ts';
 import { partOf } from '../core/plan/part.ts';
-import type { PlanStop } from '../core/plan/plannable.ts';
+import type { Plannable, PlanStop } from '../core/plan/plannable.ts';
 import { runSheet, type RunSheetRow } from '../core/plan/run-sheet.ts';
-import { secondsOfStop, type LessonOptions } from '../core/plan/seconds.ts';
+import { endingAt, stepsOf, type Limits, type Step } from '../core/plan/pace.ts';
+import { defaults, secondsOfLesson, secondsOfStop, type LessonOptions } from '../core/plan/seconds.ts';
+import { candidatesOf } from '../core/plan/short-lesson.ts';
 import type { Choices } from './lesson-choices.ts';
 import type { LessonData } from './lesson-data.ts';
 
@@ -10,6 +12,8 @@ import type { LessonData } from './lesson-data.ts';
 export interface Sheet extends Lesson<PlanStop> {
   readonly choices: Choices;
   readonly options: LessonOptions;
+  /** The book, or the part of it that is read. */
+  readonly book: Plannable<PlanStop>;
   readonly purpose: string;
   /** The lesson on the clock: from `choices.start`, or from 0. */
   readonly rows: readonly RunSheetRow<PlanStop>[];
@@ -32,6 +36,7 @@ export function sheetOf(data: LessonData, choices: Choices): Sheet {
     ...lesson,
     choices,
     options,
+    book,
     purpose: data.readings.find((each) => each.reading === choices.reading)?.purpose ?? '',
     rows: runSheet(book.book, lesson.stops, lesson.lesson, choices.start ?? 0),
     rest: data.stops.filter((stop) => !asked.has(stop.id)),
@@ -46,4 +51,18 @@ export function numberOf(data: Pick<LessonData, 'stops'>, id: string): number {
 /** The seconds of any stop of the pack in this lesson's setting. */
 export function secondsIn(sheet: Sheet, stop: PlanStop) {
   return secondsOfStop(stop, sheet.options.setting, sheet.options.durations);
+}
+
+/** The steps of a sheet with these stops asked. They end when the lesson was to end, whatever has been left out or taken in since. */
+export function stepsWith(sheet: Sheet, asked: ReadonlySet<string>): readonly Step[] {
+  const { book, options, lesson } = sheet;
+  const stops = book.stops.filter((stop) => asked.has(stop.id));
+  const changed = secondsOfLesson(book.book, stops, options);
+  return endingAt(stepsOf(runSheet(book.book, stops, changed, 0)), lesson.total);
+}
+
+/** What the pace of a sheet is judged by. */
+export function limitsOf({ book, choices, options, lesson }: Sheet): Limits {
+  const { shortestClosing } = options.durations ?? defaults;
+  return { budget: choices.minutes * 60, openings: book.book.openings, candidates: candidatesOf(book, choices.reading, options), closingCanGive: Math.max(0, lesson.closing - shortestClosing) };
 }
