@@ -6,8 +6,8 @@ import type { KeptLesson, KeptPart } from '../core/plan/kept-lesson.ts';
 import type { Step } from '../core/plan/pace.ts';
 import type { LessonData } from '../outputs/lesson-data.ts';
 import { numberOf } from '../outputs/lesson-sheet.ts';
-import type { Progress } from './follow-along.tsx';
 import { keepLesson } from './kept-storage.ts';
+import type { Progress } from './progress.ts';
 
 interface Props {
   readonly data: LessonData;

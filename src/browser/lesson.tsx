@@ -8,8 +8,9 @@ import { choicesFrom, queryOf, type Choices } from '../outputs/lesson-choices.ts
 import type { LessonData } from '../outputs/lesson-data.ts';
 import { sheetOf } from '../outputs/lesson-sheet.ts';
 import { ChoicesForm, Narrowed } from './lesson-choices.tsx';
-import { FollowAlong, newProgress, type Progress } from './follow-along.tsx';
+import { FollowAlong } from './follow-along.tsx';
 import { KeptLessons } from './kept-lessons.tsx';
+import { newProgress, type Progress } from './progress.ts';
 import { WeekFile } from './week-file.tsx';
 
 /**

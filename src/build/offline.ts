@@ -52,10 +52,10 @@ async function sizedOnce(folder: string, url: string): Promise<Sized> {
 }
 
 /** Every page of a book, its pictures, and what its pages look and work with. The film stays where it is: it would fill a phone. */
-function filesOf({ urls, pictures, recording }: ShownPack, { assets }: Made): readonly string[] {
+function filesOf({ pack, urls, pictures, recording }: ShownPack, { assets }: Made): readonly string[] {
   const { css, printCss, scripts, later } = assets;
   const pages = [urls.family, urls.booklet, urls.lesson, ...(recording ? [urls.recording] : [])];
-  const ofPages = ['offline', 'booklet', 'lesson', ...(recording ? ['recording'] : [])].flatMap((name) => scripts[name] ?? []);
+  const ofPages = ['offline', 'booklet', `lesson-${pack.language.split('-')[0] ?? ''}`, ...(recording ? ['recording'] : [])].flatMap((name) => scripts[name] ?? []);
   const ofPictures = pictures.map(({ webp }) => (webp.findLast((each) => each.width <= copyWidth) ?? webp[0])?.url ?? '').filter((url) => url !== '');
   return [...new Set([...pages, css, printCss, ...ofPages, ...later, ...ofPictures])];
 }
