@@ -9,6 +9,7 @@ export function emailsIn(text: string): readonly string[] {
     const host = /^[\p{L}\p{N}-]{1,63}(?:\.[\p{L}\p{N}-]{1,63}){1,5}/u.exec(text.slice(at + 1, at + 255))?.[0];
     if (name !== undefined && host !== undefined && /[\p{L}\p{N}]/u.test(name) && /\.\p{L}{2,}/u.test(host)) found.push(`${name}@${host}`);
   }
+  if (!/[([{] ?(?:at|arroba)/iu.test(text)) return [...new Set(found)];
   for (const match of text.matchAll(/(?<![\p{L}\p{N}._-])([\p{L}\p{N}._-]{1,64}) ?[([{] ?(?:at|arroba) ?[)\]}] ?([\p{L}\p{N}-]{1,63}(?: ?(?:\.|[([{] ?(?:dot|punto) ?[)\]}]) ?\p{L}{2,20}){1,3})/giu))
     found.push(match[0]);
   return [...new Set(found)];
@@ -34,9 +35,13 @@ const forms: readonly RegExp[] = [
   /(?<![\p{L}\p{N}]|\d[ .,-])\d{2}[ -]\d{4}[ -]\d{4}(?![\p{L}\p{N}]|[ .,-]\d)/gu,
 ];
 
+/** Digits of the shortest number, as it is dialled within a town; 15 are the most there can be (ITU-T E.164, from memory). */
+const leastDigits = 7;
+
 /** Telephone numbers, as they stand in the text. */
 export function phonesIn(text: string): readonly string[] {
   if (/^tel:/iu.test(text.trim())) return [text.trim().slice(4)];
+  if (digitsOf(text).length < leastDigits) return [];
   const bare = text
     .replace(/https?:\/\/\S{1,2000}/giu, ' ')
     .replace(/\bISBN(?:-1[03])?\b:?\s{0,3}[\dXx -]{9,20}/gu, ' ')
@@ -50,7 +55,7 @@ export function phonesIn(text: string): readonly string[] {
 function isNumberOfPhone(written: string): boolean {
   const digits = digitsOf(written).length;
   const groups = written.match(/\d+/gu) ?? [];
-  if (digits < 7 || digits > 15) return false;
+  if (digits < leastDigits || digits > 15) return false;
   // Counting (1 2 3 4 5 6 7; 600 700 800), years (1998 2001), and a span of years or dates.
   const isCounting = groups.length > 2 && (groups.every((group) => group.length < 2) || groups.every((group) => group.endsWith('00')));
   const isDate = /^\d{4}[-. ]\d{2}[-. ]\d{2}$/u.test(written) || groups.filter((group) => /^(?:1[4-9]|20)\d\d$/u.test(group)).length > 1;

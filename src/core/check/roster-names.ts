@@ -16,10 +16,19 @@ export interface Roster {
   readonly byFirstWord: ReadonlyMap<string, readonly RosterName[]>;
   /** Given names that are no word, for file names, where no capital helps. */
   readonly givenNames: ReadonlyMap<string, string>;
+  /** Words that may stand in a text although a name has them, and the names of makers, word by word; all evened out. */
+  readonly allowedWords: ReadonlySet<string>;
+  readonly makers: readonly (readonly string[])[];
+}
+
+/** Names that may stand in a text although they are on the list: words that a pack passes over, each by itself, and makers of the book under their whole names. */
+export interface Allowed {
+  readonly words: readonly string[];
+  readonly makers: readonly string[];
 }
 
 /** Reads the lines of a list: `Ana`, `Ana Quillón`, `Quillón, Ana`, `3. Ana`. */
-export function readRoster(lines: readonly string[]): Roster {
+export function readRoster(lines: readonly string[], allowed: Allowed = { words: [], makers: [] }): Roster {
   const byFirstWord = new Map<string, RosterName[]>();
   const givenNames = new Map<string, string>();
   const add = (words: readonly string[]): void => {
@@ -43,45 +52,33 @@ export function readRoster(lines: readonly string[]): Roster {
     add([given]);
     if (!isAlsoWord(evenedOut(given))) givenNames.set(evenedOut(given), given);
   }
-  return { byFirstWord, givenNames };
+  const wordsOf = (phrase: string): readonly string[] => (phrase.match(wordPattern) ?? []).map(evenedOut);
+  return { byFirstWord, givenNames, allowedWords: new Set(allowed.words.flatMap(wordsOf)), makers: allowed.makers.map(wordsOf).filter((maker) => maker.length > 0) };
 }
-
-/** Names that may stand in a text although they are on the list: words that a pack passes over, each by itself, and makers of the book under their whole names. */
-export interface Allowed {
-  readonly words: readonly string[];
-  readonly makers: readonly string[];
-}
-const nobody: Allowed = { words: [], makers: [] };
 
 /** Names of the list that stand in a text, each once. */
-export function rosterNamesIn(text: string, roster: Roster, allowed = nobody): readonly string[] {
+export function rosterNamesIn(text: string, roster: Roster): readonly string[] {
   if (roster.byFirstWord.size === 0) return [];
   const found = new Set<string>();
   const whole = text.normalize('NFC');
   const words = [...whole.matchAll(wordPattern)].map((match) => ({ text: match[0], at: match.index, key: evenedOut(match[0]) }));
-  const free = allowedAt(
-    words.map(({ key }) => key),
-    allowed,
-  );
-  for (const [index, word] of words.entries()) {
-    if (free.has(index) || !/^\p{Lu}/u.test(word.text)) continue;
-    for (const name of roster.byFirstWord.get(word.key) ?? []) {
-      if (!name.words.every((each, place) => words[index + place]?.key === each && /^\p{Lu}/u.test(words[index + place]?.text ?? ''))) continue;
-      if (name.words.length === 1 && isOrdinaryWord(word.text, whole, word.at)) continue;
-      found.add(name.name);
-    }
+  const standsAt = (index: number, name: readonly string[]): boolean => name.every((each, place) => words[index + place]?.key === each);
+  const makers = new Set(words.flatMap((_, index) => roster.makers.filter((maker) => standsAt(index, maker)).flatMap((maker) => maker.map((__, place) => index + place))));
+  for (const [index, { text: word, at, key }] of words.entries()) {
+    const names = roster.byFirstWord.get(key);
+    if (!names || !/^\p{Lu}/u.test(word) || roster.allowedWords.has(key) || makers.has(index)) continue;
+    for (const name of names) if (standsAt(index, name.words) && !(name.words.length === 1 && isOrdinaryWord(word, whole, at))) found.add(name.name);
   }
   // "Ana Quillón" says all that "Ana" would.
   return [...found].filter((name) => ![...found].some((other) => other !== name && other.startsWith(`${name} `)));
 }
 
 /** Names of the list in the name of a file: `ana-and-the-boat.jpg`. */
-export function rosterNamesInFileName(file: string, roster: Roster, { words }: Pick<Allowed, 'words'> = nobody): readonly string[] {
-  const free = new Set(words.flatMap((phrase) => (phrase.match(wordPattern) ?? []).map((word) => evenedOut(word))));
+export function rosterNamesInFileName(file: string, roster: Roster): readonly string[] {
   const parts = evenedOut(file)
     .replace(/\.[^.]*$/u, '')
     .split(/[^\p{L}]+/u);
-  return [...new Set(parts)].flatMap((part) => (free.has(part) ? [] : (roster.givenNames.get(part) ?? [])));
+  return [...new Set(parts)].flatMap((part) => (roster.allowedWords.has(part) ? [] : (roster.givenNames.get(part) ?? [])));
 }
 
 /** A word with what may stand inside one: an apostrophe or a hyphen. The possessive is no part of it. */
@@ -106,20 +103,9 @@ function isAlsoWord(small: string): boolean {
   return small.length < 3 || namesThatAreWords.has(small);
 }
 
-/** Places of words that may stand there: those allowed by themselves, and whole names of makers. */
-function allowedAt(keys: readonly string[], { words, makers }: Allowed): ReadonlySet<number> {
-  const alone = new Set(words.flatMap((phrase) => (phrase.match(wordPattern) ?? []).map((word) => evenedOut(word))));
-  const free = new Set(keys.flatMap((key, index) => (alone.has(key) ? [index] : [])));
-  for (const maker of makers) {
-    const names = (maker.match(wordPattern) ?? []).map((word) => evenedOut(word));
-    if (names.length === 0) continue;
-    for (const [index] of keys.entries()) if (names.every((name, place) => keys[index + place] === name)) for (const [place] of names.entries()) free.add(index + place);
-  }
-  return free;
-}
-
 /** Small letters without accents: José and Jose are one. ñ stays. */
 function evenedOut(word: string): string {
+  if (/^[\u0020-\u007e]*$/u.test(word)) return word.toLowerCase();
   return word
     .normalize('NFD')
     .replace(/(?<![nN])\p{M}/gu, '')
@@ -131,6 +117,8 @@ function evenedOut(word: string): string {
 
 /** ana, ANA and Ana as Ana; jean-luc as Jean-Luc. */
 function capitalised(word: string): string {
+  // Small words inside a name stay small: de, la, van.
+  if (/^(?:de|del|la|las|los|y|van|von|der|den|da|dos|di)$/u.test(word)) return word;
   const plain = word.length > 1 && word === word.toUpperCase() ? word.toLowerCase() : word;
   return plain.replace(/(?:^|-)\p{L}/gu, (start) => start.toUpperCase());
 }

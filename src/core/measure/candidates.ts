@@ -8,7 +8,7 @@
 import { familiarBy } from './familiar-words.ts';
 import { stemsOf } from './inflections-en.ts';
 import { irregularBases } from './irregular-en.ts';
-import type { Candidate } from './passage-measures.ts';
+import type { Candidate, WordPlace } from './passage-measures.ts';
 import type { PassageSentence } from './passage-text.ts';
 import { namesIn, nameOf } from './unfamiliar.ts';
 import { plainWord } from './words.ts';
@@ -20,27 +20,42 @@ const helpfulSentence = { least: 5, most: 20 } as const;
 /** Letters of the shortest word that is named. */
 const shortestWord = 4;
 
+/** Words that hold sentences together: the lists lack some of them, and no meaning is to be taught. */
+const littleWords = new Set(
+  `somebody nobody everybody anybody someone anyone everyone something anything nothing everything somewhere nowhere anywhere everywhere
+onto upon toward towards themselves himself herself itself myself yourself yourselves ourselves whose whom neither either though although
+unless until once twice therefore however whatever whoever whenever wherever third fourth fifth sixth seventh eighth ninth tenth eleventh
+twelfth thirteen fourteen fifteen sixteen seventeen eighteen nineteen thirty forty fifty sixty seventy eighty ninety`.split(/\s+/u),
+);
+
 /** The candidates of an English text, the likeliest first; undefined for a language without a list. `known` are taught words, names and words that a pack passes over. */
 export function candidatesIn(sentences: readonly PassageSentence[], language: string, known: readonly string[]): readonly Candidate[] | undefined {
   if (language.toLowerCase().split('-')[0] !== 'en') return undefined;
   const younger = familiarBy('spache', known);
   const older = familiarBy('dale-chall', known);
   const names = namesIn(sentences.map((sentence) => sentence.tokens));
-  const found = new Map<string, { word: string; times: number; rare: boolean; best: Candidate | undefined }>();
+  const met: Met[] = [];
+  // Each form leads to the word that it belongs to, so that winds and winding are named once.
+  const byForm = new Map<string, Met>();
   for (const [index, { opening, tokens }] of sentences.entries()) {
     for (const { word } of tokens) {
       const plain = plainWord(word).replace(/'s?$/u, '');
-      if (!isWord(plain) || names.has(nameOf(word)) || younger(plain) || isIrregular(plain, younger)) continue;
-      const key = keyOf(plain, found);
-      const seen = found.get(key) ?? { word: plain, times: 0, rare: !older(plain) && !isIrregular(plain, older), best: undefined };
-      seen.times += 1;
-      const helps = tokens.length >= helpfulSentence.least && tokens.length <= helpfulSentence.most;
-      if (helps && !seen.best) seen.best = { word: plain, times: 0, opening, sentence: index + 1, sentenceWords: tokens.length };
-      found.set(key, seen);
+      if (!isWord(plain) || littleWords.has(plain) || names.has(nameOf(word)) || younger(plain) || isIrregular(plain, younger)) continue;
+      const forms = [plain, ...(irregularBases.get(plain) ?? []), ...stemsOf(plain).map(({ stem }) => stem)];
+      let one = forms.map((form) => byForm.get(form)).find((each) => each !== undefined);
+      if (!one) {
+        one = { word: plain, rare: !older(plain) && !isIrregular(plain, older), times: 0, best: undefined, sentenceWords: 0 };
+        met.push(one);
+      }
+      for (const form of forms) if (!byForm.has(form)) byForm.set(form, one);
+      one.times += 1;
+      if (one.best || tokens.length < helpfulSentence.least || tokens.length > helpfulSentence.most) continue;
+      one.best = { opening, sentence: index + 1 };
+      one.sentenceWords = tokens.length;
     }
   }
-  return [...found.values()]
-    .flatMap(({ times, rare, best }) => (best ? [{ rare, candidate: { ...best, times } }] : []))
+  return met
+    .flatMap(({ word, rare, times, best, sentenceWords }) => (best ? [{ rare, candidate: { word, times, ...best, sentenceWords } }] : []))
     .sort((a, b) => Number(b.rare) - Number(a.rare) || b.candidate.times - a.candidate.times || a.candidate.sentence - b.candidate.sentence)
     .slice(0, mostCandidates)
     .map(({ candidate }) => candidate);
@@ -55,7 +70,11 @@ function isIrregular(word: string, familiar: (word: string) => boolean): boolean
   return (irregularBases.get(word) ?? []).some(familiar);
 }
 
-/** The key of a form that was met before, so that winds and winding are named once. */
-function keyOf(word: string, found: ReadonlyMap<string, unknown>): string {
-  return [word, ...stemsOf(word).map(({ stem }) => stem)].find((form) => found.has(form)) ?? stemsOf(word)[0]?.stem ?? word;
+/** A word as it was met first, with all its forms. */
+interface Met {
+  readonly word: string;
+  readonly rare: boolean;
+  times: number;
+  best: WordPlace | undefined;
+  sentenceWords: number;
 }

@@ -5,7 +5,7 @@
  */
 
 /** Regular endings of verbs, without accents. */
-const verbEndings = `o as a amos ais an es e emos eis en imos is aste asteis aron iste isteis ieron i io aba abas abamos abais
+const verbEndings = `o as a amos ais an es e emos eis en imos is aste asteis aron iste isteis ieron eron i io aba abas abamos abais
 aban ia ias iamos iais ian are aras ara aremos areis aran ere eras era eremos ereis eran ire iras ira iremos ireis iran aria
 arias ariamos ariais arian eria erias eriamos eriais erian iria irias iriamos iriais irian aramos arais ieras iera ieramos
 ierais ieran ase ases asemos aseis asen iese ieses iesemos ieseis iesen ad ed id ando iendo yendo ado ada ados adas ido ida
@@ -33,7 +33,7 @@ romper rot; abrir abiert; volver vuelt; cubrir cubiert; escribir escrit; pedir p
 /** The stems that a word may have, itself among them, without accents. Two words that share one may be forms of one word. */
 export function stemsInSpanish(word: string): ReadonlySet<string> {
   const plain = withoutAccents(word.toLowerCase());
-  const stems = new Set<string>([plain]);
+  const stems = new Set<string>([plain, evenedOut(plain, plain.length)]);
   for (const form of [plain, withoutPronouns(plain)]) {
     for (const ending of endings) {
       if (!form.endsWith(ending)) continue;

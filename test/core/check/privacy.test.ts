@@ -38,11 +38,10 @@ describe('names of a class list', () => {
         .find((line) => line.startsWith(`${name}: `))
         ?.slice(name.length + 2)
         .split(name === 'makers' ? '; ' : ', ') ?? [];
-    const allowed = { words: option('allowed'), makers: option('makers') };
-    const roster = readRoster(list.replace(/^files: /u, '').split('; '));
+    const roster = readRoster(list.replace(/^files: /u, '').split('; '), { words: option('allowed'), makers: option('makers') });
     const lines = rest.filter((line) => !/^(?:allowed|makers): /u.test(line));
     const find = list.startsWith('files: ') ? rosterNamesInFileName : rosterNamesIn;
     const wanted = expected.split('\n');
-    expect(lines.map((line) => `${line}  ->  ${perLine(find(line, roster, allowed))}`)).toEqual(lines.map((line, index) => `${line}  ->  ${wanted[index] ?? '(no line)'}`));
+    expect(lines.map((line) => `${line}  ->  ${perLine(find(line, roster))}`)).toEqual(lines.map((line, index) => `${line}  ->  ${wanted[index] ?? '(no line)'}`));
   });
 });
