@@ -1,6 +1,7 @@
 import type { Finding, Outcome } from '../finding.ts';
 import type { Pack } from '../pack/pack.ts';
 import { altText } from './alt-text.ts';
+import { balance } from './balance.ts';
 import { blanks } from './blanks.ts';
 import { frames } from './frames.ts';
 import { home } from './home.ts';
@@ -39,6 +40,7 @@ export const rules: Readonly<Record<string, Rule>> = {
   rights,
   translation,
   'review-date': reviewDate,
+  ...balance,
 };
 
 /** Second stage: all checks over one pack. The pack goes on whatever they find, so that later stages can tell theirs. */

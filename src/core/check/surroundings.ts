@@ -6,6 +6,8 @@ export interface Surroundings {
   readonly today: string | undefined;
   /** The line of `library.yaml` that says who may be asked. What stands there is meant to be public. */
   readonly contact: string;
+  /** The private text of the book without its opening marks. A finding may name a number or a single word of it, and no more. */
+  readonly passage?: string | undefined;
 }
 
 /** A pack looked at by itself: in the form that makes packs, and in tests. */
