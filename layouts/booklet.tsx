@@ -92,7 +92,9 @@ function Sheet({ pack, stop, number, say, picture, linkTo }: SheetProps): JSX.El
         <span class="paper-only sheet-book">{pack.title}</span>
         <span class="paper-only sheet-name">{say.booklet.name}</span>
       </p>
-      <h2 class="ask">{stop.ask}</h2>
+      <h2 class="ask" data-listen-to>
+        {stop.ask}
+      </h2>
       {picture && stop.at.picture === 'shown' && <Plate picture={picture} linkTo={linkTo} credit={picture.credit === undefined ? undefined : say.book.pictureBy(picture.credit)} />}
       <p class="answer-ways">
         {ways.map((way) => (

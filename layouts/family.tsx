@@ -90,7 +90,9 @@ function Talk({ pack, say }: { readonly pack: PackFields; readonly say: Phrases 
             {home.prompts.slice(0, 3).map((prompt) => (
               <li>
                 <Leaf />
-                <p>{prompt}</p>
+                <div>
+                  <p data-listen-to>{prompt}</p>
+                </div>
               </li>
             ))}
           </ul>
@@ -127,7 +129,7 @@ function Words({ pack, say }: { readonly pack: PackFields; readonly say: Phrases
           <div>
             <dt>{word.word}</dt>
             <dd>
-              <p>{word.meaning}</p>
+              <p data-listen-to>{word.meaning}</p>
               {word.gesture !== undefined && (
                 <p class="gesture">
                   <em>{say.family.gesture}</em> {word.gesture}

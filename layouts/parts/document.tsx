@@ -46,10 +46,11 @@ interface Props {
 /** The whole document around a page's own content: head, masthead, trail, main, footer, in the same order everywhere. */
 export function Document(props: Props): JSX.Element {
   const { page, title, trail, beside, children } = props;
+  const say = phrasesFor(page.language);
   return (
     <html lang={page.language} dir={directionOf(page.language)}>
       <Head {...props} />
-      <body class={`on-${page.view.kind}`}>
+      <body class={`on-${page.view.kind}`} {...(isHeard(page) && { 'data-listen': say.site.listen, 'data-listen-stop': say.site.listenStop })}>
         <a class="skip" href="#main">
           {phrasesFor(page.language).site.skip}
         </a>
@@ -72,7 +73,7 @@ function Head({ page, title, description, script, data }: Props): JSX.Element {
   const { library, language, url, assets } = page;
   const name = nameOf(page);
   // Pages of a book can also be kept on the device.
-  const scripts = [script, 'shown' in page.view ? 'offline' : undefined].flatMap((each) => (each === undefined ? [] : (assets.scripts[each] ?? [])));
+  const scripts = [script, 'shown' in page.view ? 'offline' : undefined, isHeard(page) ? 'listen' : undefined].flatMap((each) => (each === undefined ? [] : (assets.scripts[each] ?? [])));
   return (
     <head>
       <meta charset="utf-8" />
@@ -95,6 +96,11 @@ function Head({ page, title, description, script, data }: Props): JSX.Element {
       ))}
     </head>
   );
+}
+
+/** Pages whose questions can be heard: those that a family and a child use. */
+function isHeard({ view }: Page): boolean {
+  return view.kind === 'family' || view.kind === 'booklet' || view.kind === 'recording';
 }
 
 function addressOf(root: string | undefined, url: string): string | undefined {

@@ -89,3 +89,5 @@ function begin(film: HTMLElement): void {
   });
   video.addEventListener('seeked', look);
 }
+
+export {};

@@ -17,6 +17,7 @@ const scripts: Readonly<Record<string, string>> = {
   booklet: 'src/browser/booklet.ts',
   recording: 'src/browser/stopping-video.ts',
   offline: 'src/browser/offline.ts',
+  listen: 'src/browser/listen.ts',
   quality: 'src/browser/quality.ts',
   'lesson-en': 'src/browser/lesson-en.ts',
   'lesson-es': 'src/browser/lesson-es.ts',

@@ -55,7 +55,7 @@ async function sizedOnce(folder: string, url: string): Promise<Sized> {
 function filesOf({ pack, urls, pictures, recording }: ShownPack, { assets }: Made): readonly string[] {
   const { css, printCss, scripts, later } = assets;
   const pages = [urls.family, urls.booklet, urls.lesson, ...(recording ? [urls.recording] : [])];
-  const ofPages = ['offline', 'booklet', `lesson-${pack.language.split('-')[0] ?? ''}`, ...(recording ? ['recording'] : [])].flatMap((name) => scripts[name] ?? []);
+  const ofPages = ['offline', 'listen', 'booklet', `lesson-${pack.language.split('-')[0] ?? ''}`, ...(recording ? ['recording'] : [])].flatMap((name) => scripts[name] ?? []);
   const ofPictures = pictures.map(({ webp }) => (webp.findLast((each) => each.width <= copyWidth) ?? webp[0])?.url ?? '').filter((url) => url !== '');
   return [...new Set([...pages, css, printCss, ...ofPages, ...later, ...ofPictures])];
 }

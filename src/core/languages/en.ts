@@ -68,6 +68,8 @@ export const en = {
     contact: 'Who to ask',
     rights: 'Rights',
     rules: 'Local rules, the school and the people in charge of it come before anything written here.',
+    listen: 'Listen',
+    listenStop: 'Stop',
     endOfLine: 'in',
   },
   /** Number and lists in words. */

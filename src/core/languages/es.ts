@@ -86,6 +86,8 @@ export const es: Phrases = {
     contact: 'A quién preguntar',
     rights: 'Derechos',
     rules: 'Las normas locales, la escuela y las personas a su cargo están por encima de todo lo escrito aquí.',
+    listen: 'Escuchar',
+    listenStop: 'Parar',
     endOfLine: 'en',
   },
   inWords,
