@@ -106,7 +106,7 @@ function inSentences(text: HTMLElement, language: string): readonly HTMLElement[
   const made = [...text.querySelectorAll<HTMLElement>('.sentence')];
   if (made.length > 0) return made;
   if (text.children.length > 0 || !('Segmenter' in Intl)) return [text];
-  const parts = [...new Intl.Segmenter(language.replace('_', '-'), { granularity: 'sentence' }).segmenttext.textContent].map(({ segment }) => segment);
+  const parts = [...new Intl.Segmenter(language.replace('_', '-'), { granularity: 'sentence' }).segment(text.textContent)].map(({ segment }) => segment);
   text.replaceChildren(
     ...parts.map((part) => {
       const span = document.createElement('span');
