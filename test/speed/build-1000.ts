@@ -1,6 +1,7 @@
 /**
  * A report, never a test: how long our build takes for 1,000 packs, beside the bare engine making as many plain pages of the
- * same size, and how long `bookfellow --help` takes beside an empty Node. Each is run in its own process, from nothing.
+ * same size, how long the stages that only look take, how large the pages about quality are, and how long `bookfellow --help`
+ * takes beside an empty Node. Each is run in its own process, from nothing.
  *
  *   node --import tsx test/speed/build-1000.ts [number of packs]
  */
@@ -9,12 +10,14 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, wr
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const [count, task, folder = ''] = [Number(process.argv[2] ?? 1000), process.argv[3], process.argv[4]];
 
 if (task === 'ours') await buildOurs();
 else if (task === 'bare') await buildBare();
+else if (task === 'stages') await runStages();
 else report();
 
 /** Numbers from 0 to 1 that are the same each time (mulberry32). */
@@ -108,6 +111,30 @@ async function buildBare(): Promise<void> {
   tellCosts();
 }
 
+/** The stages that `bookfellow check` goes through, one after the other over all packs, each with its time. */
+async function runStages(): Promise<void> {
+  const { readContent } = await import('../../src/build/read-content.ts');
+  const { defaultLibrary } = await import('../../src/core/pack/library.ts');
+  const { readPack } = await import('../../src/core/pack/read-pack.ts');
+  const { checkPack } = await import('../../src/core/check/check-pack.ts');
+  const { measurePack } = await import('../../src/core/measure/measure-pack.ts');
+  const { planLesson } = await import('../../src/core/plan/plan-lesson.ts');
+  const timed = async <T>(name: string, work: () => T | Promise<T>): Promise<T> => {
+    const started = performance.now();
+    const made = await work();
+    const milliseconds = performance.now() - started;
+    console.log(`  ${name.padEnd(14)} ${milliseconds.toFixed(0).padStart(6)} ms  ${(milliseconds / count).toFixed(2).padStart(6)} ms a pack`);
+    return made;
+  };
+  console.log('stages that only look, over all packs');
+  const { sources } = await timed('from the disk', () => readContent(join(folder, 'content')));
+  const packs = await timed('read', () => sources.flatMap((source) => readPack(source).value ?? []));
+  const checked = await timed('check', () => packs.map((pack) => checkPack(pack).value));
+  const measured = await timed('measure', () => checked.map((pack) => measurePack(pack).value));
+  await timed('plan', () => measured.map((pack) => planLesson(pack, defaultLibrary).value));
+  tellCosts();
+}
+
 interface Costs {
   readonly cpuSeconds: number;
   readonly peakMegabytes: number;
@@ -123,7 +150,9 @@ function inOwnProcess(what: string, at: string): Costs & { readonly seconds: num
   const started = performance.now();
   const ended = spawnSync(process.execPath, ['--import', 'tsx', fileURLToPath(import.meta.url), String(count), what, at], { cwd: root, encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'] });
   if (ended.status !== 0) throw new Error(`${what} ended with ${ended.status ?? ended.signal ?? 'nothing'}: ${ended.stdout}`);
-  return { ...(JSON.parse(ended.stdout.trim().split('\n').at(-1) ?? '') as Costs), seconds: (performance.now() - started) / 1000 };
+  const lines = ended.stdout.trim().split('\n');
+  console.log(lines.slice(0, -1).join('\n').trimEnd());
+  return { ...(JSON.parse(lines.at(-1) ?? '') as Costs), seconds: (performance.now() - started) / 1000 };
 }
 
 function report(): void {
@@ -143,12 +172,26 @@ function report(): void {
   line('bookfellow', ours);
   line('bare engine', bare);
   console.log(`ratio        ${(ours.seconds / bare.seconds).toFixed(2)} in time, ${(ours.cpuSeconds / bare.cpuSeconds).toFixed(2)} in CPU`);
+  inOwnProcess('stages', place);
+  tellQuality(join(place, 'site'));
   const [help, empty] = [
     ['src/cli/bookfellow.js', '--help'],
     ['-e', '0'],
   ].map((args) => fastest(() => spawnSync(process.execPath, args, { cwd: root, stdio: 'ignore' })));
   console.log(`start-up     bookfellow --help ${help?.toFixed(0) ?? ''} ms, an empty Node ${empty?.toFixed(0) ?? ''} ms (fastest of 5)`);
   rmSync(place, { recursive: true });
+}
+
+/** How large the pages about quality are, as they are and as a server sends them. */
+function tellQuality(site: string): void {
+  const sizeOf = (text: string) => `${(text.length / 1024).toFixed(0)} kB, ${(gzipSync(text).length / 1024).toFixed(0)} kB compressed`;
+  const pages = ['quality/index.html', ...readdirSync(join(site, 'quality')).flatMap((name) => (/^\d+$/.test(name) ? [`quality/${name}/index.html`] : []))].map((page) =>
+    readFileSync(join(site, page), 'utf8'),
+  );
+  const largest = pages.reduce((most, page) => (page.length > most.length ? page : most), '');
+  console.log(
+    `quality      ${pages.length} pages, the largest ${sizeOf(largest)}; as one page it would be ${sizeOf(pages.join(''))}; quality.json ${sizeOf(readFileSync(join(site, 'quality.json'), 'utf8'))}`,
+  );
 }
 
 function fastest(work: () => void): number {
