@@ -7,6 +7,7 @@ import { gradeEstimateOf } from '../../src/core/measure/measure-prose.ts';
 import type { TextMeasure } from '../../src/core/measure/measures.ts';
 import type { PassageMeasure } from '../../src/core/measure/passage-measures.ts';
 import { linkFrom } from '../../src/outputs/addresses.ts';
+import { isWithheld } from '../../src/outputs/quality-figures.ts';
 import { picturesOf } from '../../src/outputs/quality.ts';
 import type { PageOf, QualityRow, QualityView } from '../../src/outputs/views.ts';
 import { languageName } from './language-name.ts';
@@ -171,7 +172,8 @@ function Findings({ page, findings, say }: { readonly page: PageOf<QualityView>;
     <ul class="remarks">
       {findings.map((finding) => (
         <li>
-          <span class="level">{say.quality.levels[finding.level]}.</span> {sayFinding(finding, page.language)} <Place page={page} file={finding.place.file} line={finding.place.line} />
+          <span class="level">{say.quality.levels[finding.level]}.</span> {isWithheld(finding.code) ? say.quality.withheld : sayFinding(finding, page.language)}{' '}
+          <Place page={page} file={finding.place.file} line={finding.place.line} />
           <Stands finding={finding} language={page.language} />
         </li>
       ))}

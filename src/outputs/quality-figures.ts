@@ -32,6 +32,11 @@ export interface QualityTotals {
   readonly coverage: readonly { readonly language: string; readonly byGrade: Readonly<Record<string, number>> }[];
 }
 
+/** Kinds of findings of which a published page says only that there is one, and where: what they found must not be easier to find because of us. */
+export function isWithheld(code: string): boolean {
+  return kindOf(code) === 'privacy';
+}
+
 /** The kind of a finding: the first part of its code. */
 export function kindOf(code: string): string {
   return code.split('/')[0] ?? code;

@@ -1,5 +1,6 @@
 import type { TextMeasure } from '../core/measure/measures.ts';
 import type { PassageMeasure } from '../core/measure/passage-measures.ts';
+import { isWithheld } from './quality-figures.ts';
 import { picturesOf } from './quality.ts';
 import type { OutputInput, QualityRow, QualityView } from './views.ts';
 
@@ -15,8 +16,8 @@ import type { OutputInput, QualityRow, QualityView } from './views.ts';
  * `page` is the family page, relative to this file. `number` and `id` say on which page of the list the pack stands, and
  * where on it. `file` is relative to the content folder. Of each text: words,
  * sentences, syllables, `wordsPerSentence`, words of the longest sentence, `longWords` (how many different ones), the
- * formula and its raw figure (null where none fits), and the lines of the sentences that cost most. No text of a pack's
- * sentences is in it. A raw figure has decimals that mean nothing; show a band, as the pages do.
+ * formula and its raw figure (null where none fits), and the lines of the sentences that cost most. The facts of findings
+ * about privacy are null. No text of a pack's sentences is in it. A raw figure has decimals that mean nothing; show a band, as the pages do.
  */
 export function qualityJson({ library, pages }: Pick<OutputInput, 'library' | 'pages'>): string {
   const views = pages.flatMap(({ view, language }) => (view.kind === 'quality' && language === library.language ? [view] : []));
@@ -48,7 +49,7 @@ function packOf({ shown, findings, id, facets }: QualityRow, view: QualityView):
     stops: pack.stops.length,
     pictures: picturesOf(shown),
     measures: { family: figuresOf(pack.measures.family), children: figuresOf(pack.measures.children), ...(pack.measures.passage && { passage: passageFigures(pack.measures.passage) }) },
-    findings: findings.map(({ code, level, place, facts }) => ({ code, level, ...place, facts })),
+    findings: findings.map(({ code, level, place, facts }) => ({ code, level, ...place, facts: isWithheld(code) ? null : facts })),
   };
 }
 

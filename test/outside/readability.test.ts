@@ -1,5 +1,5 @@
 /** Published values and counts by hand: 94 items with their sources, twelve passages, sixty Spanish words. */
-import { describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test } from 'vitest';
 import { countText } from '../../src/core/measure/count-text.ts';
 import * as english from '../../src/core/measure/readability.ts';
 import * as spanish from '../../src/core/measure/readability-es.ts';
@@ -58,8 +58,16 @@ describe('published items', () => {
     expect(checks.items).toHaveLength(94);
   });
 
+  // Printed whole at the end, because a run of all tests names only the files that passed.
+  const told: string[] = [];
+  afterAll(() => {
+    console.log(`Published values and ours, each with its source:\n${told.join('\n')}`);
+  });
+
   test.each(checks.items.map((item) => [`${item.id} ${item.measure}: ${item.source}`, item] as const))('%s', (_, item) => {
     const got = valueOf(item);
+    const ours = typeof got === 'number' ? String(Math.round(got * 1000) / 1000) : String(got);
+    told.push(`${item.id}  ${item.measure}: ${String(item.expected)}${item.tolerance > 0 ? ` (within ${String(item.tolerance)})` : ''}, here ${ours}. ${item.source}`);
     if (typeof item.expected === 'string') expect(String(got).toLowerCase()).toBe(item.expected.toLowerCase());
     else expect(Math.abs(Number(got) - item.expected)).toBeLessThanOrEqual(item.tolerance);
   });
