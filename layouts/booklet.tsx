@@ -9,6 +9,7 @@ import { FeelingWord } from './parts/feeling-word.tsx';
 import { Frame } from './parts/frame.tsx';
 import { BookmarkDrawing, bookmarkPatterns, Rule, Sprig, Star, WayDrawing } from './parts/ornaments.tsx';
 import { faceOf } from './parts/pack-links.tsx';
+import { PaperLinks } from './parts/paper-links.tsx';
 import { Plate } from './parts/picture.tsx';
 import { Ribbon } from './parts/ribbon.tsx';
 
@@ -39,6 +40,7 @@ export function Booklet(page: PageOf<PackView>): JSX.Element {
       <Rating pack={pack} say={say} />
       <p class="the-end">{say.booklet.end}</p>
       <Sprig />
+      <PaperLinks page={page} kinds={['booklet']} />
     </Document>
   );
 }

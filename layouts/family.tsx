@@ -9,6 +9,7 @@ import { languageName } from './parts/language-name.ts';
 import { learningResource } from './parts/learning-resource.ts';
 import { Leaf, Rule } from './parts/ornaments.tsx';
 import { faceOf, Maker, Versions } from './parts/pack-links.tsx';
+import { PaperLinks } from './parts/paper-links.tsx';
 import { Plate } from './parts/picture.tsx';
 import { Ribbon } from './parts/ribbon.tsx';
 
@@ -45,6 +46,7 @@ export function Family(page: PageOf<PackView>): JSX.Element {
         <h2 id="more">{say.family.more}</h2>
         <div class="prose" dangerouslySetInnerHTML={{ __html: shown.bodyHtml }} />
       </section>
+      <PaperLinks page={page} kinds={['letter', 'booklet']} />
       <Onward page={page} say={say} />
       <Maker pack={pack} language={page.language} />
     </Document>

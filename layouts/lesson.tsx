@@ -14,6 +14,7 @@ import { StopAsk, StopHelp } from './parts/lesson-stop.tsx';
 import { Feelings, Questions, Rights, Rubric, Words } from './parts/lesson-tables.tsx';
 import { Week } from './parts/lesson-week.tsx';
 import { Maker } from './parts/pack-links.tsx';
+import { PaperLinks } from './parts/paper-links.tsx';
 import { Ribbon } from './parts/ribbon.tsx';
 
 /** The run sheet: for a teacher, or for whoever stands in and has never seen the book. */
@@ -59,6 +60,7 @@ export function Lesson(page: PageOf<PackView>): JSX.Element {
       <Rubric pack={pack} say={say} />
       <Words pack={pack} say={say} />
       <Feelings pack={pack} say={say} />
+      <PaperLinks page={page} kinds={['lesson', 'substitute', 'booklet', 'cards', 'letter']} />
       <Rights pack={pack} say={say} />
       <Maker pack={pack} language={page.language} />
       <DataIsland id="lesson-data" data={data} />

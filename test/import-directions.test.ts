@@ -51,7 +51,7 @@ const doors: Readonly<Record<string, readonly string[]>> = {
   esbuild: ['src/build/browser-code.ts'],
   linkinator: ['src/build/check-links.ts'],
   chokidar: ['src/build/preview.ts'],
-  '@myriaddreamin/typst-ts-node-compiler': ['src/build/pdf.ts'],
+  '@myriaddreamin/typst-ts-node-compiler': ['src/build/pdf-worker.js'],
   fflate: ['src/build/zip.ts', 'src/outputs/zip.ts'],
   uqr: ['layouts/parts/qr-code.tsx', 'src/outputs/qr-code.ts'],
   minisearch: ['src/outputs/search-index.ts', 'src/browser/search.ts'],

@@ -8,6 +8,7 @@ import { showPack, type Shown } from './show-pack.ts';
 import { makeAssets } from './browser-code.ts';
 import { writePages } from './eleventy.ts';
 import { offlineFiles } from './offline.ts';
+import { makePapers } from './papers.ts';
 import { readProse } from './read-prose.ts';
 import { stage, writeFiles } from './publish.ts';
 import { readWholeLibrary, type Told } from './read-library.ts';
@@ -23,6 +24,12 @@ export interface BuildOptions {
   readonly strict: boolean;
   /** The day of the build, `2026-09-01`; today where nobody says. */
   readonly today?: string;
+  /** True: the sheets for printing are made as PDF too. */
+  readonly paper?: boolean;
+  /** The program that sets sheets on a thread; a test puts another in its place. */
+  readonly paperProgram?: URL;
+  /** Told after each sheet that had to be set. */
+  readonly paperProgress?: (done: number, all: number) => void;
   /** Told after each pack of the long part of the work. */
   readonly progress?: (done: number, all: number) => void;
 }
@@ -41,7 +48,8 @@ export async function build(options: BuildOptions): Promise<Built> {
   const { content, library, told, findings } = await readWholeLibrary(options.content, options.today);
 
   const sound = told.filter((each) => each.pack && !stops(each.findings));
-  const shown = await showPacks(sound, library, options);
+  const bare = await showPacks(sound, library, options);
+  const shown = options.paper === true ? await withPapers(bare, library, options) : bare;
   const prose = readProse(content.pages, library);
   const everything = inOrder([...findings, ...shown.findings, ...prose.findings]);
   const result = { findings: everything, published: shown.packs.length, leftOut: new Set(told.map((each) => each.source.file)).size - shown.packs.length };
@@ -62,7 +70,22 @@ export async function build(options: BuildOptions): Promise<Built> {
   return { ...result, pages: pages.length };
 }
 
-async function showPacks(sound: readonly Told[], library: Library, options: BuildOptions): Promise<{ packs: readonly Shown['shown'][]; files: Shown['files']; findings: readonly Finding[] }> {
+interface ShownPacks {
+  readonly packs: readonly Shown['shown'][];
+  readonly files: Shown['files'];
+  readonly findings: readonly Finding[];
+}
+
+async function withPapers(bare: ShownPacks, library: Library, options: BuildOptions): Promise<ShownPacks> {
+  const papers = await makePapers(bare.packs, library, bare.files, {
+    cache: options.cache,
+    ...(options.paperProgress && { progress: options.paperProgress }),
+    ...(options.paperProgram && { worker: options.paperProgram }),
+  });
+  return { packs: papers.packs, files: [...bare.files, ...papers.files], findings: [...bare.findings, ...papers.findings] };
+}
+
+async function showPacks(sound: readonly Told[], library: Library, options: BuildOptions): Promise<ShownPacks> {
   const packs: Shown['shown'][] = [];
   const files = new Map<string, Shown['files'][number]>();
   const findings: Finding[] = [];

@@ -40,7 +40,11 @@ export async function showPack(pack: PlannedPack, all: readonly PlannedPack[], l
     const picture = pictures.find((each) => each.file === fileName);
     return picture ? pictureHtml({ ...picture, alt: alt === '' ? picture.alt : alt }, (url) => linkFrom(urls.family, url)) : '';
   };
-  return { shown: { pack, pictures, recording, bodyHtml: bodyHtml(pack.body, { topHeading: 3, showPicture, tableName: phrasesFor(pack.language).wideTable }), urls, versions }, files, findings };
+  return {
+    shown: { pack, pictures, recording, bodyHtml: bodyHtml(pack.body, { topHeading: 3, showPicture, tableName: phrasesFor(pack.language).wideTable }), urls, papers: [], versions },
+    files,
+    findings,
+  };
 }
 
 /** The recording of a pack as published, and its files: the film as it is, the captions written anew from what was read. */

@@ -21,6 +21,7 @@ const texts: Readonly<Record<string, string>> = {
   --content DIR   the folder with library.yaml, packs/ and pages/ (content)
   --site DIR      where the site goes (site); it changes whole or not at all
   --strict        one finding that stops keeps the whole library from being published
+  --no-pdf        leaves the sheets for printing out, for a quick build
 
 Without --strict, a pack with a finding that stops is left out and told about; the rest is published.
 
@@ -76,6 +77,7 @@ Example
   --content DIR   the content folder (content)
   --site DIR      where the site goes (site)
   --port N        the port on this machine (4321, or PORT)
+  --no-pdf        leaves the sheets for printing out
 
 Only this machine can see it. Stop it with Ctrl+C.`,
 };

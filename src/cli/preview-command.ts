@@ -7,7 +7,7 @@ import { asText, inSum, wantsColour } from './report.ts';
 
 /** `bookfellow preview`: builds, serves on this machine only, rebuilds on change. Runs until it is stopped. */
 export async function run(args: readonly string[]): Promise<number> {
-  const { values } = readArguments(args, ['content', 'site', 'port'], []);
+  const { values, flags } = readArguments(args, ['content', 'site', 'port'], ['no-pdf']);
   const port = wholeNumber(values.port ?? process.env['PORT'], 'port', 0, 65_535) ?? 4321;
   const content = await folderThatExists(values.content ?? 'content');
   console.log('Building the library …');
@@ -15,6 +15,7 @@ export async function run(args: readonly string[]): Promise<number> {
     content,
     site: resolve(values.site ?? 'site'),
     cache: cacheFolder,
+    paper: !flags.has('no-pdf'),
     port,
     tell: (built, milliseconds) => {
       if (built instanceof Error) {

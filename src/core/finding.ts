@@ -79,6 +79,9 @@ export interface FactsOf {
   'alt-text/spaces': { readonly picture: string };
   'alt-text/long-sentence': { readonly picture: string; readonly words: number; readonly most: number };
   'alt-text/opinion': { readonly picture: string; readonly found: string };
+  'paper/no-program': { readonly machine: string };
+  'paper/not-made': { readonly sheet: string; readonly reason: string };
+  'paper/letters': { readonly characters: string };
   'picture/missing-file': { readonly picture: string; readonly suggestion?: string };
   'picture/not-named': { readonly picture: string };
   'picture/format': { readonly picture: string };

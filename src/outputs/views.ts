@@ -46,8 +46,22 @@ export interface ShownPack {
   readonly bodyHtml: string;
   /** Addresses of its pages. */
   readonly urls: PackUrls;
+  /** Its sheets as PDF, in the order in which they are offered; none when they were not made. */
+  readonly papers: readonly Paper[];
   /** The same book's packs, this one included, by language: their language and addresses. */
   readonly versions: readonly { readonly language: string; readonly urls: PackUrls }[];
+}
+
+/** What a pack is printed as. */
+export const paperKinds = ['lesson', 'substitute', 'booklet', 'letter', 'cards'] as const;
+export type PaperKind = (typeof paperKinds)[number];
+
+/** A sheet of a pack as it lies in the site. */
+export interface Paper {
+  readonly kind: PaperKind;
+  readonly url: string;
+  readonly pages: number;
+  readonly bytes: number;
 }
 
 export interface PackUrls {

@@ -26,6 +26,9 @@ const shownElsewhere: Partial<Record<Code, string>> = {
   'folder/name': 'test/build/read-content.test.ts',
   'folder/no-pack': 'test/build/read-content.test.ts',
   'recording/too-large': 'test/core/check/recording.test.ts',
+  'paper/no-program': 'test/build/papers.test.ts',
+  'paper/not-made': 'test/build/papers.test.ts',
+  'paper/letters': 'test/build/papers.test.ts',
 };
 
 /** What is told about each pack of a folder: `line:column level code`, under the pack's name. */

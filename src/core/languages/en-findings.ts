@@ -104,5 +104,9 @@ export const findingsInEnglish: FindingSentences = {
     `The text for families reads like ${gradesFromTo(f.low, f.high)}, by estimate. Aim for grade 6: shorter sentences, everyday words. ${linesThatCost(f.lines)} Then ask a parent to read it.`,
   'text/low-ease': (f) =>
     `The text for families is "${f.band}" on the INFLESZ scale, by estimate. Aim for "bastante fácil": shorter sentences, everyday words. ${linesThatCost(f.lines)} Then ask a parent to read it.`,
+  'paper/no-program': (f) =>
+    `The sheets for printing (PDF) were not made: the program that makes them does not run on this kind of machine (${f.machine}). The site is whole without them, and its pages can be printed from the browser.`,
+  'paper/not-made': (f) => `The sheet "${f.sheet}" could not be made as PDF (${f.reason}). The page can be printed from the browser. Please tell whoever looks after this program.`,
+  'paper/letters': (f) => `The fonts of the printed sheets have no letter for: ${f.characters}. They are left out on paper; the pages show them.`,
   'plan/over-minutes': (f) => `The first reading with all its stops takes about ${String(f.planned)} minutes, and "minutes" says ${String(f.minutes)}. Mark fewer stops for it, or give it more time.`,
 };

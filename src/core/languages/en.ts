@@ -6,6 +6,7 @@ import { recordingInEnglish } from './en-recording.ts';
 import { enBooklet } from './en-booklet.ts';
 import { lessonInEnglish } from './en-lesson.ts';
 import { qualityInEnglish } from './en-quality.ts';
+import { paperInEnglish } from './en-paper.ts';
 
 const ones = [
   'zero',
@@ -240,6 +241,7 @@ export const en = {
   offline: offlineInEnglish,
   recording: recordingInEnglish,
   quality: qualityInEnglish,
+  paper: paperInEnglish,
   missing: {
     title: 'This page is not in the book',
     text: 'Perhaps it was moved, or the address lost a letter on the way. Nothing you did has been lost.',

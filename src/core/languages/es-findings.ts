@@ -101,5 +101,9 @@ export const findingsInSpanish: FindingSentences = {
     `El texto para familias se lee como de ${gradesFromTo(f.low, f.high)}, según una estimación. Busque el grado 6: frases más cortas, palabras de todos los días. ${linesThatCost(f.lines)} Luego pida a una familia que lo lea.`,
   'text/low-ease': (f) =>
     `El texto para familias es «${f.band}» en la escala INFLESZ, según una estimación. Busque que sea «bastante fácil»: frases más cortas, palabras de todos los días. ${linesThatCost(f.lines)} Luego pida a una familia que lo lea.`,
+  'paper/no-program': (f) =>
+    `No se hicieron las hojas para imprimir (PDF): el programa que las hace no funciona en este tipo de máquina (${f.machine}). El sitio está completo sin ellas, y sus páginas se pueden imprimir desde el navegador.`,
+  'paper/not-made': (f) => `No se pudo hacer la hoja "${f.sheet}" en PDF (${f.reason}). La página se puede imprimir desde el navegador. Avise a quien se ocupa de este programa.`,
+  'paper/letters': (f) => `Las tipografías de las hojas impresas no tienen letra para: ${f.characters}. En el papel se omiten; las páginas las muestran.`,
   'plan/over-minutes': (f) => `La primera lectura con todas sus paradas dura unos ${String(f.planned)} minutos, y "minutes" dice ${String(f.minutes)}. Deje menos paradas o dé más tiempo.`,
 };

@@ -2,6 +2,7 @@ import { offlineInSpanish } from './es-offline.ts';
 import { esBooklet } from './es-booklet.ts';
 import { recordingInSpanish } from './es-recording.ts';
 import { qualityInSpanish } from './es-quality.ts';
+import { paperInSpanish } from './es-paper.ts';
 import type { Phrases } from './en.ts';
 import { lessonInSpanish } from './es-lesson.ts';
 
@@ -256,6 +257,7 @@ export const es: Phrases = {
   offline: offlineInSpanish,
   recording: recordingInSpanish,
   quality: qualityInSpanish,
+  paper: paperInSpanish,
   missing: {
     title: 'Esta página no está en el libro',
     text: 'Quizá cambió de lugar, o la dirección perdió una letra por el camino. No se ha perdido nada de lo que usted hizo.',

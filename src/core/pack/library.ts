@@ -21,6 +21,8 @@ const librarySchema = v.object({
   files: v.optional(v.pipe(v.string(), v.regex(/^https?:\/\/\S*\{file\}\S*$/), v.maxLength(300), v.examples(['https://code.example/library/content/{file}#L{line}']))),
   pace: paceSchema,
   durations: durationsSchema,
+  /** What the sheets are printed on. What stands on them fits both. */
+  paper: v.optional(v.picklist(['letter', 'a4'])),
 });
 
 export type Library = Fields<v.InferOutput<typeof librarySchema>>;

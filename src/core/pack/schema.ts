@@ -34,6 +34,8 @@ export const kinds = ['predict', 'feeling', 'word', 'recall', 'reason', 'opinion
 export const depths = ['recall', 'connect', 'reason', 'extend'] as const;
 export const rightsOf = ['in copyright', 'public domain', 'licensed', 'our own'] as const;
 export const grades = ['PreK', 'K', '1', '2', '3', '4'] as const;
+/** How far apart the lines stand that children write on; `src/outputs/sheets/ruling.ts` has the measures. */
+export const rulings = ['large', 'middle', 'small'] as const;
 /** Families of feeling words; words of a family differ in strength. */
 export const families = ['glad', 'sad', 'cross', 'afraid', 'surprised', 'disgusted', 'calm', 'caring', 'proud', 'ashamed', 'curious', 'lonely'] as const;
 
@@ -109,6 +111,7 @@ export const packSchema = v.object({
   for: v.object({
     grades: list(v.picklist(grades)),
     minutes: whole(3, 120),
+    ruling: some(v.picklist(rulings)),
   }),
   aims: some(
     list(

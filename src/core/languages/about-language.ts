@@ -1,0 +1,17 @@
+/** Languages written from right to left, by their first subtag (Unicode CLDR layout data, from memory). */
+const rightToLeft = new Set(['ar', 'ckb', 'dv', 'fa', 'he', 'ks', 'ps', 'sd', 'ug', 'ur', 'yi']);
+
+/** `dir` of a language. */
+export function directionOf(language: string): 'ltr' | 'rtl' {
+  return rightToLeft.has(language.split('-')[0] ?? '') ? 'rtl' : 'ltr';
+}
+
+/** A language's name in another language. The tag where there is no name. */
+export function languageNameIn(language: string, inLanguage: string): string {
+  return new Intl.DisplayNames([inLanguage], { type: 'language' }).of(language) ?? language;
+}
+
+/** A language's name in itself. */
+export function ownLanguageName(language: string): string {
+  return languageNameIn(language, language);
+}
