@@ -57,6 +57,11 @@ export async function readContent(content: string): Promise<Content> {
   return { sources, pages: await readPages(content, findings), library: await readText(content, 'library.yaml', findings, true), findings };
 }
 
+/** The sources of one pack's folder; nothing where there is none. */
+export async function readOnePack(content: string, slug: string): Promise<readonly Source[]> {
+  return readPackFolder(content, slug, [], []);
+}
+
 async function readPackFolder(content: string, slug: string, libraryRoster: readonly string[] | 'unread', findings: Finding[]): Promise<readonly Source[]> {
   const path = `packs/${slug}`;
   const names = await namesIn(join(content, path), path, findings);

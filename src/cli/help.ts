@@ -44,6 +44,9 @@ Examples
   --language es   the language of the text, where its front matter does not say (en)
   --json          the raw counts and scores, for scripts
 
+A pack.md comes with what is counted in its private/passage.txt: words of each
+opening, taught words, words that might be taught, and how much is quoted.
+
 A figure is an estimate from the length of words and sentences. It places no child and no book.
 
 Examples

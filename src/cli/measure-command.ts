@@ -8,6 +8,7 @@ import { scoresOf } from '../core/measure/scores.ts';
 import { unfamiliarIn } from '../core/measure/unfamiliar.ts';
 import { readArguments } from './arguments.ts';
 import { measureInWords, type MeasuredPart } from './measure-report.ts';
+import { passageInWords, passageNumbers } from './passage-report.ts';
 import { WrongUse } from './wrong-use.ts';
 
 /** `bookfellow measure`: raw counts for scripts, an honest estimate for people. */
@@ -24,7 +25,8 @@ export async function run(args: readonly string[]): Promise<number> {
   }
   const languageOf = (text: TextToCount): string => values.language ?? text.language ?? 'en';
   if (flags.has('json')) {
-    const plain = texts.map((text) => rawFigures(text, languageOf(text)));
+    const plain: object[] = [];
+    for (const text of texts) plain.push({ ...rawFigures(text, languageOf(text)), passage: text.pack && (await passageNumbers(text.file)) });
     console.log(JSON.stringify(plain.length === 1 && rest.length === 1 ? plain[0] : plain, null, 2));
     return 0;
   }
@@ -32,7 +34,8 @@ export async function run(args: readonly string[]): Promise<number> {
   for (const text of texts) {
     const passage = text.pack ? await passageBeside(text.file) : undefined;
     const isListed = texts.some((each) => each.file === passage?.file);
-    told.push(measureInWords(partsOf(text, isListed ? undefined : passage, languageOf(text)), text.file));
+    const numbers = text.pack && (await passageNumbers(text.file));
+    told.push([measureInWords(partsOf(text, isListed ? undefined : passage, languageOf(text)), text.file), ...(numbers ? passageInWords(numbers) : [])].join('\n'));
   }
   console.log(told.join('\n\n'));
   return 0;
