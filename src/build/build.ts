@@ -50,7 +50,7 @@ export async function build(options: BuildOptions): Promise<Built> {
   const sound = told.filter((each) => each.pack && !stops(each.findings));
   const bare = await showPacks(sound, library, options);
   const shown = options.paper === true ? await withPapers(bare, library, options) : bare;
-  const prose = readProse(content.pages, library);
+  const prose = readProse(content.pages, library, content.roster);
   const everything = inOrder([...findings, ...shown.findings, ...prose.findings]);
   const result = { findings: everything, published: shown.packs.length, leftOut: new Set(told.map((each) => each.source.file)).size - shown.packs.length };
   if (options.strict && stops(everything)) return { ...result, published: 0, pages: 0 };

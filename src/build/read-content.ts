@@ -21,6 +21,8 @@ export interface Content {
   readonly sources: readonly Source[];
   readonly pages: readonly Page[];
   readonly library: string | undefined;
+  /** Names that no published text may hold, from `private/roster.txt` of the whole library. */
+  readonly roster: readonly string[] | 'unread';
   readonly findings: readonly Finding[];
 }
 
@@ -54,7 +56,7 @@ export async function readContent(content: string): Promise<Content> {
     }
     sources.push(...(await readPackFolder(content, slug, roster, findings)));
   }
-  return { sources, pages: await readPages(content, findings), library: await readText(content, 'library.yaml', findings, true), findings };
+  return { sources, pages: await readPages(content, findings), library: await readText(content, 'library.yaml', findings, true), roster, findings };
 }
 
 /** The sources of one pack's folder; nothing where there is none. */

@@ -1,19 +1,23 @@
-import type { Finding } from '../core/finding.ts';
+import { rosterInPage } from '../core/check/privacy-roster.ts';
+import { stops, type Finding } from '../core/finding.ts';
 import { phrasesFor } from '../core/languages/pick-language.ts';
 import type { Library } from '../core/pack/library.ts';
 import { bodyHtml } from '../core/pack/markdown.ts';
 import { readProsePage } from '../core/pack/read-prose-page.ts';
 import type { PageText } from '../outputs/pages.ts';
-import type { Page } from './read-content.ts';
+import type { Content, Page } from './read-content.ts';
 
-/** The library's own pages (about, privacy and so on), read and turned into HTML. */
-export function readProse(pages: readonly Page[], library: Library): { pages: readonly PageText[]; findings: readonly Finding[] } {
+/** The library's own pages (about, privacy and so on), read and turned into HTML. A page with a name of the private list is left out. */
+export function readProse(pages: readonly Page[], library: Library, roster: Content['roster']): { pages: readonly PageText[]; findings: readonly Finding[] } {
   const findings: Finding[] = [];
   const read: PageText[] = [];
   for (const page of pages) {
     const outcome = readProsePage(page.text, page.file);
     findings.push(...outcome.findings);
     if (!outcome.value) continue;
+    const names = [...rosterInPage(outcome.value, page.file, roster)];
+    findings.push(...names);
+    if (stops(names)) continue;
     const { title, description, body } = outcome.value;
     const language = page.languageOfFile ?? library.language;
     const html = bodyHtml(body, { topHeading: 2, showPicture: () => '', tableName: phrasesFor(language).wideTable });

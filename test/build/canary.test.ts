@@ -138,6 +138,27 @@ test('a pack that quotes more than it may is not published, and the report holds
   expect(findings.filter(({ level }) => level === 'stop').map(({ code, facts }) => [code, 'begins' in facts ? facts.begins : ''])).toEqual([['copy/long-quote', 'odile found a']]);
 });
 
+test('names of a private list keep a pack and a page off the site, and so does a list that cannot be read', async () => {
+  const page = (text: string) => `---\ntitle: About us\ndescription: Who we are.\n---\n\n${text}\n`;
+  const other = await smallLibrary({
+    'private/roster.txt': '# the whole school\nTamsinwyck\n',
+    'packs/hen/pack.md': await soundPack(['Ask your child what', 'Ask your child, as Tamsinwyck did, what']),
+    'packs/owl/pack.md': await soundPack(),
+    'packs/rook/pack.md': await soundPack(),
+    'packs/rook/private/roster.txt': Buffer.from('Ossowitzky', 'utf16le'),
+    'pages/about.md': page('Tamsinwyck helped us to draw.'),
+    'pages/help.md': page('Nobody in particular helped us.'),
+  });
+  const { findings, published } = await buildSmall(other);
+  expect(published).toBe(1);
+  expect(findings.filter(({ code }) => code.startsWith('privacy/')).map(({ code, place }) => `${place.file}:${place.line} ${code}`)).toEqual([
+    'packs/hen/pack.md:61 privacy/roster-name',
+    'packs/rook/pack.md:1 privacy/roster-unread',
+    'pages/about.md:6 privacy/roster-name',
+  ]);
+  expect((await filesIn(other.site)).filter((file) => /^(?:about|help)\//.test(file))).toEqual(['help/index.html']);
+});
+
 describe('looking inside', () => {
   const secret = 'canary in a cage '.repeat(20);
   test('a gz file', () => {

@@ -1,6 +1,7 @@
 import { finding, type Finding } from '../finding.ts';
 import type { Pack } from '../pack/pack.ts';
 import { publishedTexts } from '../pack/published-texts.ts';
+import type { ProsePage } from '../pack/read-prose-page.ts';
 import { readRoster, rosterNamesIn, rosterNamesInFileName } from './roster-names.ts';
 import type { Surroundings } from './surroundings.ts';
 
@@ -27,4 +28,21 @@ export function* privacyRoster(pack: Pack, { roster: lines }: Surroundings): Ite
     const names = addresses.has(String(steps.at(-1))) ? rosterNamesInFileName(text, roster) : rosterNamesIn(text, roster);
     for (const name of names) yield finding('privacy/roster-name', 'stop', place, { name });
   }
+}
+
+/** The same for one of the library's own pages. */
+export function* rosterInPage(page: ProsePage, file: string, lines: Surroundings['roster']): Iterable<Finding> {
+  const top = { file, line: 1, column: 1 };
+  if (lines === 'unread') {
+    yield finding('privacy/roster-unread', 'stop', top, {});
+    return;
+  }
+  if (lines.length === 0) return;
+  const roster = readRoster(lines);
+  const texts = [
+    { text: page.title, place: top },
+    { text: page.description, place: top },
+    ...[...page.body.blocks, ...page.body.asides].map(({ text, line }) => ({ text, place: { file, line, column: 1 } })),
+  ];
+  for (const { text, place } of texts) for (const name of rosterNamesIn(text, roster)) yield finding('privacy/roster-name', 'stop', place, { name });
 }
