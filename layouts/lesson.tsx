@@ -15,6 +15,7 @@ import { Feelings, Questions, Rights, Rubric, Words } from './parts/lesson-table
 import { Week } from './parts/lesson-week.tsx';
 import { Maker } from './parts/pack-links.tsx';
 import { PaperLinks } from './parts/paper-links.tsx';
+import { PackPictures } from './parts/pack-pictures.tsx';
 import { Ribbon } from './parts/ribbon.tsx';
 
 /** The run sheet: for a teacher, or for whoever stands in and has never seen the book. */
@@ -55,6 +56,10 @@ export function Lesson(page: PageOf<PackView>): JSX.Element {
           <Rest {...parts} />
         </section>
       )}
+      <section class="drawn" aria-labelledby="drawn">
+        <h2 id="drawn">{say.pictures.heading}</h2>
+        <PackPictures pack={pack} page={page} say={say} headingLevel={3} />
+      </section>
       <Week data={data} say={say.sheet} quoted={say.quoted} />
       <Questions pack={pack} say={say} />
       <Rubric pack={pack} say={say} />

@@ -123,6 +123,11 @@ export function WayDrawing({ way }: { readonly way: string }): JSX.Element {
   );
 }
 
+/** The strokes alone, for a picture that holds them: 42 wide, 32 high. */
+export function WayStrokes({ way }: { readonly way: string }): JSX.Element | null {
+  return wayDrawings[way] ?? null;
+}
+
 /** A five-pointed star in one stroke. */
 export function Star(): JSX.Element {
   return (

@@ -7,6 +7,7 @@ import { enBooklet } from './en-booklet.ts';
 import { lessonInEnglish } from './en-lesson.ts';
 import { qualityInEnglish } from './en-quality.ts';
 import { paperInEnglish } from './en-paper.ts';
+import { picturesInEnglish } from './en-pictures.ts';
 
 const ones = [
   'zero',
@@ -183,6 +184,7 @@ export const en = {
   },
   booklet: enBooklet,
   sheet: lessonInEnglish,
+  pictures: picturesInEnglish,
   lesson: {
     kind: 'Run sheet',
     of: 'Lesson',

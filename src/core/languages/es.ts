@@ -5,6 +5,7 @@ import { qualityInSpanish } from './es-quality.ts';
 import { paperInSpanish } from './es-paper.ts';
 import type { Phrases } from './en.ts';
 import { lessonInSpanish } from './es-lesson.ts';
+import { picturesInSpanish } from './es-pictures.ts';
 
 /** Spanish as it is written in Latin America. */
 
@@ -199,6 +200,7 @@ export const es: Phrases = {
   },
   booklet: esBooklet,
   sheet: lessonInSpanish,
+  pictures: picturesInSpanish,
   lesson: {
     kind: 'Hoja de ruta',
     of: 'Clase',

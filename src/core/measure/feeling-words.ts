@@ -1,5 +1,6 @@
+import type { PackFields } from '../pack/pack.ts';
 import { stemsOf } from './inflections-en.ts';
-import { doubleMeaning, feelings, type Feeling } from './feelings-lexicon.ts';
+import { doubleMeaning, feelings, usualValence, type Family, type Feeling } from './feelings-lexicon.ts';
 import { plainWord, tokensOf } from './words.ts';
 
 /** A feeling word found in a text. */
@@ -43,30 +44,69 @@ const sentenceEnd = /[.!?…;:]/u;
 
 /** The feeling words of a text in their order. Words that are denied ("not scared") or often mean something else are left out. */
 export function feelingsIn(text: string, language: string): readonly FoundFeeling[] {
+  return found(text, (word) => {
+    const feeling = passedOver.has(plainWord(word)) ? undefined : feelingOf(word, language);
+    return feeling && { word, feeling };
+  });
+}
+
+/** What `look` finds in a text, the longest words first, and nothing that the text denies. */
+export function found<Found extends { readonly word: string }>(text: string, look: (word: string) => Found | undefined): readonly Found[] {
   const tokens = tokensOf(text);
-  const found: FoundFeeling[] = [];
+  const all: Found[] = [];
   let denied = 0;
   for (let at = 0; at < tokens.length; at++) {
-    const token = tokens[at];
-    if (!token) break;
-    const plain = plainWord(token.word);
+    const plain = plainWord(tokens[at]?.word ?? '');
     if (denies.has(plain) || plain.endsWith("n't")) denied = denialReaches + 1;
-    const match = longestMatch(
-      tokens.slice(at, at + longestForm).map(({ word }) => word),
-      language,
+    const lengths = Array.from({ length: Math.min(longestForm, tokens.length - at) }, (_, less) => Math.min(longestForm, tokens.length - at) - less);
+    const match = firstOf(lengths, (length) =>
+      look(
+        tokens
+          .slice(at, at + length)
+          .map(({ word }) => word)
+          .join(' '),
+      ),
     );
-    if (match && denied === 0 && !passedOver.has(plainWord(match.word))) found.push(match);
+    if (match && denied === 0) all.push(match);
     if (match) at += match.word.split(' ').length - 1;
     denied = sentenceEnd.test(tokens[at]?.after ?? '') ? 0 : Math.max(0, denied - 1);
   }
-  return found;
+  return all;
 }
 
-function longestMatch(words: readonly string[], language: string): FoundFeeling | undefined {
-  for (let length = words.length; length > 0; length--) {
-    const word = words.slice(0, length).join(' ');
-    const feeling = feelingOf(word, language);
-    if (feeling) return { word, feeling };
+function firstOf<In, Out>(items: readonly In[], of: (item: In) => Out | undefined): Out | undefined {
+  for (const item of items) {
+    const out = of(item);
+    if (out !== undefined) return out;
   }
   return undefined;
+}
+
+/** A feeling as a pack means it. */
+export interface PackFeeling {
+  readonly word: string;
+  readonly family: Family;
+  readonly strength: number;
+  readonly valence: number;
+}
+
+/**
+ * The feeling that a word has in a pack, or undefined. What its author says of it (family and strength) goes before what our
+ * lexicon says; how pleasant it is comes from the lexicon where the two mean the same.
+ */
+export function feelingInPack(word: string, pack: Pick<PackFields, 'feelings' | 'language'>): PackFeeling | undefined {
+  const known = feelingOf(word, pack.language);
+  const own = pack.feelings?.find((each) => plainWord(each.word) === plainWord(word) || (known && feelingOf(each.word, pack.language) === known));
+  if (!own) return known && { word, family: known.family, strength: known.strength, valence: known.valence };
+  const same = known?.family === own.family && known.strength === own.strength;
+  return { word, family: own.family, strength: own.strength, valence: same ? known.valence : usualValence(own.family, own.strength) };
+}
+
+/**
+ * The feelings that a text of a pack speaks of. Words that often mean something else count where the author lists them as a
+ * feeling or offers them in `bank`.
+ */
+export function feelingsOfText(text: string, pack: Pick<PackFields, 'feelings' | 'language'>, bank: readonly string[]): readonly PackFeeling[] {
+  const meant = new Set([...(pack.feelings ?? []).map((each) => each.word), ...bank].map(plainWord));
+  return found(text, (word) => (passedOver.has(plainWord(word)) && !meant.has(plainWord(word)) ? undefined : feelingInPack(word, pack)));
 }
