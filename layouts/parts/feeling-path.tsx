@@ -48,7 +48,7 @@ export function FeelingPath({ id, pack, say, headingLevel, lang }: Props): JSX.E
       headingLevel={headingLevel}
       height={height}
       drawing={<Stream laid={laid} height={height} say={say} lang={lang} />}
-      text={`${words.text(steps.map((step) => [step.number, step.feelings.map((feeling) => feeling.word)] as const))} ${words.note}`}
+      text={<InWords steps={steps} say={say} lang={lang} />}
       table={{
         summary: say.pictures.table,
         heads: [words.at, words.opening, words.feeling, words.strength, words.valence],
@@ -65,6 +65,20 @@ export function FeelingPath({ id, pack, say, headingLevel, lang }: Props): JSX.E
     >
       <p class="figure-key">{words.strokes}</p>
     </Figure>
+  );
+}
+
+/** Stands around each word of the pack, so that it can be given its own language. No text of a pack holds it. */
+const mark = '\u0000';
+
+/** The path in a sentence. */
+function InWords({ steps, say, lang }: Pick<Props, 'say' | 'lang'> & { readonly steps: readonly FeelingStep[] }): JSX.Element {
+  const { text, note } = say.pictures.path;
+  const sentence = text(steps.map((step) => [step.number, step.feelings.map(({ word }) => mark + word + mark)] as const));
+  return (
+    <>
+      {sentence.split(mark).map((part, index) => (index % 2 === 1 && lang !== undefined ? <span lang={lang}>{part}</span> : part))} {note}
+    </>
   );
 }
 
@@ -147,8 +161,8 @@ function bankAt(laid: readonly Laid[], y: number, side: 'left' | 'right'): numbe
 /** A bank as a river has it: nowhere quite straight. */
 function bankOf(laid: readonly Laid[], side: 'left' | 'right'): string {
   const [from, to] = [laid[0]?.faces ?? 0, laid.at(-1)?.to ?? 0];
-  const points = Array.from({ length: Math.ceil((to - from) / 7) + 1 }, (_, index): Point => {
-    const y = Math.min(to, from + index * 7);
+  const points = Array.from({ length: Math.ceil((to - from) / 11) + 1 }, (_, index): Point => {
+    const y = Math.min(to, from + index * 11);
     const wobble = (side === 'left' ? 1 : -1) * 0.45 * Math.sin(y / 11 + (side === 'left' ? 0 : 2));
     return [bankAt(laid, y, side) + wobble, y];
   });

@@ -33,31 +33,35 @@ export function Figure({ id, title, headingLevel, height, drawing, text, table, 
         {drawing}
       </FigureDrawing>
       {children}
-      <figcaption id={`${id}-text`}>{text}</figcaption>
-      <details class="figure-table">
-        <summary>{table.summary}</summary>
-        <table>
-          <thead>
-            <tr>
-              {table.heads.map((head) => (
-                <th key={head} scope="col">
-                  {head}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {table.rows.map(([name, ...cells], index) => (
-              <tr key={index}>
-                <th scope="row">{name}</th>
-                {cells.map((cell, at) => (
-                  <td key={at}>{cell}</td>
+      <figcaption>
+        <p id={`${id}-text`}>{text}</p>
+        <details class="figure-table">
+          <summary>{table.summary}</summary>
+          <div class="figure-figures" role="region" aria-label={`${title}: ${table.summary}`} tabIndex={0}>
+            <table>
+              <thead>
+                <tr>
+                  {table.heads.map((head) => (
+                    <th key={head} scope="col">
+                      {head}
+                    </th>
+                  ))}
+                </tr>
+              </thead>
+              <tbody>
+                {table.rows.map(([name, ...cells], index) => (
+                  <tr key={index}>
+                    <th scope="row">{name}</th>
+                    {cells.map((cell, at) => (
+                      <td key={at}>{cell}</td>
+                    ))}
+                  </tr>
                 ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </details>
+              </tbody>
+            </table>
+          </div>
+        </details>
+      </figcaption>
     </figure>
   );
 }

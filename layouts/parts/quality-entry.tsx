@@ -12,6 +12,7 @@ import { picturesOf } from '../../src/outputs/quality.ts';
 import type { PageOf, QualityRow, QualityView } from '../../src/outputs/views.ts';
 import { languageName } from './language-name.ts';
 import { langIfOther } from './pack-links.tsx';
+import { PackPictures } from './pack-pictures.tsx';
 
 interface Props {
   readonly page: PageOf<QualityView>;
@@ -78,6 +79,12 @@ export function QualityEntry({ page, row, say }: Props): JSX.Element {
           <dd>{say.quality.ofPictures(pictures.described, pictures.all)}</dd>
         </div>
         <div>
+          <dt>{say.pictures.inLedger}</dt>
+          <dd>
+            <Drawn page={page} row={row} say={say} />
+          </dd>
+        </div>
+        <div>
           <dt>{say.quality.findings}</dt>
           <dd>
             <Findings page={page} findings={row.findings} say={say} />
@@ -85,6 +92,21 @@ export function QualityEntry({ page, row, say }: Props): JSX.Element {
         </div>
       </dl>
     </article>
+  );
+}
+
+/** With more entries than this on a page, the pictures stay where they are and are linked: some 30 kB a pack would make the list too heavy for a phone. */
+const mostDrawn = 12;
+
+/** The pack's own pictures, folded away. */
+function Drawn({ page, row, say }: Props): JSX.Element {
+  const { pack, urls } = row.shown;
+  if (page.view.rows.length > mostDrawn) return <a href={`${linkFrom(page.url, urls.lesson)}#drawn`}>{say.pictures.heading}</a>;
+  return (
+    <details class="ledger-drawn">
+      <summary>{say.pictures.heading}</summary>
+      <PackPictures pack={pack} page={page} say={say} headingLevel={4} />
+    </details>
   );
 }
 

@@ -150,9 +150,9 @@ function Ground({ map, say }: { readonly map: Map; readonly say: Phrases }): JSX
   return (
     <>
       <line class="edge" x1={percent(book.from - 1)} x2={percent(book.to + 1)} y1={ground} y2={ground} />
-      {[0, ...map.readBy].map((read) => (
-        <line class="tick" x1={percent(along(read, map))} x2={percent(along(read, map))} y1={ground} y2={ground + 9} />
-      ))}
+      <Across height={height}>
+        <path vector-effect="non-scaling-stroke" d={[0, ...map.readBy].map((read) => `M${String(tidy(along(read, map)))} ${String(ground)}v9`).join('')} />
+      </Across>
       <AxisName y={ground + 24} name={words.openings} />
       {marked.map((opening) => (
         <text x={percent(half(opening))} y={ground + 24} text-anchor="middle">

@@ -26,6 +26,8 @@ const spent = {
 export const picturesInEnglish = {
   spent,
   heading: 'The book and its stops, drawn',
+  /** Name of the pictures in the ledger of quality. */
+  inLedger: 'Drawn',
   table: 'The figures in a table',
   stopMap: {
     title: 'Where the reading stops',

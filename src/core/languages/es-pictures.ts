@@ -27,6 +27,7 @@ const spent: PicturePhrases['spent'] = {
 export const picturesInSpanish: PicturePhrases = {
   spent,
   heading: 'El libro y sus pausas, en dibujos',
+  inLedger: 'En dibujos',
   table: 'Los datos en una tabla',
   stopMap: {
     title: 'Dónde se detiene la lectura',
