@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import type { Phrases } from '../src/core/languages/en.ts';
 import { phrasesFor } from '../src/core/languages/pick-language.ts';
-import type { PackFields, Stop } from '../src/core/pack/pack.ts';
+import type { PackFields } from '../src/core/pack/pack.ts';
 import { usualChoices } from '../src/outputs/lesson-choices.ts';
 import { lessonDataOf } from '../src/outputs/lesson-data.ts';
 import { sheetOf } from '../src/outputs/lesson-sheet.ts';
@@ -40,7 +40,7 @@ export function Lesson(page: PageOf<PackView>): JSX.Element {
         <p class="by">{say.book.by(pack.book.author, pack.book.illustrator)}</p>
         <p class="lead">{say.lesson.lead}</p>
       </header>
-      <Glance pack={pack} stops={pack.plan.stops} say={say} />
+      <Glance pack={pack} say={say} />
       <Before pack={pack} say={say} />
       <section class="minutes" aria-labelledby="minutes">
         <Minutes {...parts}>
@@ -89,8 +89,7 @@ interface PartProps {
   readonly say: Phrases;
 }
 
-function Glance({ pack, stops, say }: PartProps & { readonly stops: readonly Stop[] }): JSX.Element {
-  const materials = [pack.recording === undefined ? say.lesson.theBook : say.lesson.theBookOrRecording, ...new Set(stops.flatMap((stop) => stop.materials ?? []))];
+function Glance({ pack, say }: PartProps): JSX.Element {
   return (
     <section class="glance" aria-labelledby="glance">
       <h2 id="glance">{say.lesson.glance}</h2>
@@ -108,10 +107,6 @@ function Glance({ pack, stops, say }: PartProps & { readonly stops: readonly Sto
           <dd>
             {say.openings(pack.book.openings)}, {say.words(pack.book.words)}
           </dd>
-        </div>
-        <div>
-          <dt>{say.lesson.have}</dt>
-          <dd>{say.listed(materials)}</dd>
         </div>
       </dl>
     </section>

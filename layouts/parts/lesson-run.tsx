@@ -29,6 +29,7 @@ export function Run({ data, sheet, say, card }: Props): JSX.Element {
     <>
       <h2 id="run-sheet">{say.runSheet}</h2>
       {sheet.purpose !== '' && <p class="purpose">{say.planFor(choices.reading, sheet.purpose)}</p>}
+      <p class="have">{haveReady(sheet, say)}</p>
       <p class="note">{choices.start === undefined ? say.runNote : say.runNoteClock(at(0), at(end))}</p>
       <ol class="run-steps">
         {rows.map((row, index) => {
@@ -126,6 +127,11 @@ function StopCard({ stop, number, at, seconds, recording, say, card }: CardProps
       </div>
     </li>
   );
+}
+
+/** What has to lie there before the lesson begins: the book, and what its stops need. */
+export function haveReady({ choices, stops }: Sheet, say: LessonPhrases): string {
+  return say.have([choices.setting === 'recording' ? say.theRecording : say.theBook, ...new Set(stops.flatMap((stop) => stop.materials ?? []))]);
 }
 
 /** "Wait 5 seconds in silence. Give 45 seconds to do it. Hear two children, …" */

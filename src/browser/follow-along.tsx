@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { timingInWords, type Card } from '../../layouts/parts/lesson-run.tsx';
+import { haveReady, timingInWords, type Card } from '../../layouts/parts/lesson-run.tsx';
 import type { LessonPhrases } from '../core/languages/en-lesson.ts';
 import { clockOf } from '../core/plan/clock.ts';
 import { inMinutes, measuredFrom, standingAt, type Standing, type Step } from '../core/plan/pace.ts';
@@ -152,6 +152,7 @@ function Before({ sheet, say, heading }: HeadProps): JSX.Element {
       <h2 id="follow-step" ref={heading} tabIndex={-1}>
         {sheet.purpose}
       </h2>
+      <p>{haveReady(sheet, say)}</p>
       <p>{start === undefined ? say.follow.before(minutes) : say.follow.beforeClock(clockOf(start), clockOf(start + minutes * 60))}</p>
       <p class="note keys">{say.follow.keys}</p>
     </>
@@ -176,7 +177,7 @@ function PaceLine({ data, standing, origin, now, say, without, withMore }: PaceP
   const tooMuch = leaveOut.length > 0 || over > 0;
   const pace = state === 'behind' ? say.follow.behind(minutes) : tooMuch ? say.follow.tooMuch : state === 'ahead' ? say.follow.ahead(minutes) : say.follow.onTime;
   const advice = leaveOut.length > 0 ? say.follow.leaveOut(numbers(leaveOut)) : takeIn.length > 0 ? say.follow.roomFor(numbers(takeIn)) : '';
-  const besides = over > 0 ? (shortClosingDoes ? say.follow.shortClosing : say.follow.over(Math.max(1, Math.round(over / 60)))) : '';
+  const besides = over > 0 ? (shortClosingDoes ? say.follow.shortClosing : (leaveOut.length > 0 ? say.follow.over : say.follow.overAlone)(Math.max(1, Math.round(over / 60)))) : '';
   const told = `${advice === '' ? pace : `${pace}: ${advice}`}. ${besides}`.trim();
   return (
     <div class="pace">

@@ -30,11 +30,12 @@ export function lessonDataOf(pack: PlannedPack): LessonData {
     recording: pack.recording !== undefined,
     book: { words: pack.book.words, openings: pack.book.openings },
     readings: pack.readings,
-    stops: pack.stops.map(({ id, readings, at, ask, answer, kind, frames, wait, task, shares, must, value, after }) => ({
+    stops: pack.stops.map(({ id, readings, at, ask, materials, answer, kind, frames, wait, task, shares, must, value, after }) => ({
       id,
       readings,
       at,
       ask,
+      materials,
       answer,
       kind,
       frames,

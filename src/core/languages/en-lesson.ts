@@ -38,8 +38,7 @@ export const lessonInEnglish = {
   },
   /** Whether it fits. Minutes are whole and rounded up. */
   fit: {
-    all: (n: number, takes: number, given: number) =>
-      n === 1 ? `Its one stop fits: about ${String(takes)} of the ${minutes(given)}.` : `All ${few(n)} stops fit: about ${String(takes)} of the ${minutes(given)}.`,
+    all: (n: number, takes: number, given: number) => `${n === 1 ? 'Its one stop fits' : n === 2 ? 'Both stops fit' : `All ${few(n)} stops fit`}: about ${String(takes)} of the ${minutes(given)}.`,
     some: (asked: readonly number[], left: readonly number[], given: number) => `In ${minutes(given)}, ask ${stops(asked)}. Left for another day: ${stops(left)}.`,
     onlyReading: (left: readonly number[], given: number) => `${minutes(given)} are enough to read, and for no stop. Left for another day: ${stops(left)}.`,
     noStops: (takes: number, given: number) => `This reading has no stops: about ${String(takes)} of the ${minutes(given)}.`,
@@ -74,6 +73,9 @@ export const lessonInEnglish = {
   runSheet: 'Minute by minute',
   runNote: 'The clock counts minutes and seconds from the moment you begin.',
   runNoteClock: (from: string, to: string) => `From ${from} to ${to}.`,
+  theBook: 'the book',
+  theRecording: 'the recording',
+  have: (things: readonly string[]) => `Have ready: ${listed(things)}.`,
   planFor: (reading: number, purpose: string) => `${['', 'First', 'Second', 'Third', 'Fourth', 'Fifth'][reading] ?? ''} reading. ${purpose}`,
   begin: 'Show the cover. Read the title and who made the book. Say what this reading is for, then begin.',
   close: 'Close the book. Ask one question from “After the book” below, and thank the class for one thing you heard.',
@@ -122,6 +124,7 @@ export const lessonInEnglish = {
     leaveThem: (n: number): string => (n === 1 ? 'Leave it out' : 'Leave them out'),
     roomFor: (numbers: readonly number[]) => `there would be time for ${stops(numbers)}`,
     askThem: (n: number): string => (n === 1 ? 'Ask it after all' : 'Ask them after all'),
+    overAlone: (n: number) => `It runs about ${n === 1 ? 'a minute' : `${few(n)} minutes`} over.`,
     over: (n: number) => `Even so it runs about ${n === 1 ? 'a minute' : `${few(n)} minutes`} over.`,
     shortClosing: 'A short closing makes up for it.',
     tally: 'Who has spoken',

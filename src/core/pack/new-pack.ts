@@ -26,6 +26,9 @@ by:
 for:
   grades: [K, 1]
   minutes: 20
+# The plan counts 130 words a minute and the usual seconds for the rest. You may set your own:
+# pace: 120
+# durations: { opening: 45, page turn: 3, wait: 6, draw: 240 }
 
 readings:
   - reading: 1

@@ -1,7 +1,7 @@
 import type { PackFields, Stop } from '../pack/pack.ts';
 
 /** What planning needs of a stop; a page in the browser has no more than this. */
-export type PlanStop = Pick<Stop, 'id' | 'readings' | 'at' | 'ask' | 'answer' | 'kind' | 'frames' | 'wait' | 'task' | 'shares' | 'must' | 'value' | 'after'>;
+export type PlanStop = Pick<Stop, 'id' | 'readings' | 'at' | 'ask' | 'materials' | 'answer' | 'kind' | 'frames' | 'wait' | 'task' | 'shares' | 'must' | 'value' | 'after'>;
 
 /** What planning needs of a pack. */
 export interface Plannable<S extends PlanStop = Stop> {
