@@ -47,7 +47,10 @@ export function* aboutWhom(pack: Pack): Iterable<Finding> {
 
 /** The question, what is said when it stays quiet, or a frame with "because" asks for what shows the feeling. */
 function asksForEvidence(stop: Stop, language: KnownLanguage): boolean {
-  const how = { en: /\bhow (?:do|can|did|could) (?:you|we)\b|\bwhat (?:in|on|can you see)\b|\bshow me where\b/u, es: /\bque (?:ves|lo dice|lo muestra)\b|\bdonde lo (?:ves|dice)\b/u }[language];
+  const how = {
+    en: /\bhow (?:do|can|did|could) (?:you|we)\b|\bwhat (?:in|on|can you see)\b|\bshow me where\b/u,
+    es: /\bque (?:ves|lo (?:dice|muestra)|te (?:lo )?(?:dice|muestra))\b|\bdonde lo (?:ves|dice)\b/u,
+  }[language];
   const because = { en: 'because', es: 'porque' }[language];
   // "How does she feel?" asks for the feeling alone, so the question for it is taken out first.
   const without = (text: string): string => plain(text).replace({ en: /\bhow (?:does|do|did|is|are|might|would|must) (?!you know)[^?]*/u, es: /¿?como (?:se|esta)[^?]*/u }[language], '');

@@ -1,6 +1,6 @@
 import { finding, type Finding } from '../finding.ts';
 import { placeOf, type Pack } from '../pack/pack.ts';
-import { pointsToBook } from './models-show.ts';
+import { bookPointers } from './models-show.ts';
 import { languageOf } from './plain-words.ts';
 import { canBeWeighed, promptsOf } from './prompts.ts';
 
@@ -24,7 +24,8 @@ export function* depths(pack: Pack): Iterable<Finding> {
   const language = languageOf(pack);
   const deep = prompts.filter((prompt) => prompt.depth >= 3);
   const models = deep.flatMap((prompt) => prompt.models);
-  const cites = language === undefined || models.some((model) => pointsToBook(model.text, pack, language));
+  const points = language === undefined ? undefined : bookPointers(pack, language);
+  const cites = points === undefined || models.some(({ text }) => points(text));
   const missing = deep.length === 0 ? 'prompt' : models.length === 0 ? 'model' : cites ? undefined : 'evidence';
   if (missing !== undefined) yield finding('balance/no-deep-prompt', 'note', at, { missing });
 }

@@ -1,6 +1,6 @@
 import { finding, type Finding } from '../finding.ts';
 import { placeOf, type Pack } from '../pack/pack.ts';
-import { holds, languageOf, plain } from './plain-words.ts';
+import { holds, keyOf, languageOf, plain } from './plain-words.ts';
 
 /**
  * A feeling word that children may choose has its family, its strength and a one-line situation, and the situation tells the feeling
@@ -9,10 +9,11 @@ import { holds, languageOf, plain } from './plain-words.ts';
 export function* feelingWords(pack: Pack): Iterable<Finding> {
   const language = languageOf(pack);
   if (!pack.partial) {
-    const explained = [...(pack.feelings ?? []), ...(pack.words ?? [])].map(({ word }) => word);
+    const key = (word: string): string => (language === undefined ? plain(word) : keyOf(word, language));
+    const explained = new Set([...(pack.feelings ?? []), ...(pack.words ?? [])].map(({ word }) => key(word)));
     for (const [index, stop] of pack.stops.entries()) {
       if (stop.kind !== 'feeling') continue;
-      const words = (stop.words ?? []).filter((word) => !explained.some((each) => plain(each) === plain(word) || (language !== undefined && holds(each, word, language))));
+      const words = (stop.words ?? []).filter((word) => !explained.has(key(word)));
       if (words.length > 0) yield finding('feelings/no-entry', 'note', placeOf(pack, 'stops', index, 'words'), { stop: stop.id, words });
     }
   }

@@ -12,12 +12,12 @@ export function blanksIn(frame: string): number {
 type Part = 'blank' | readonly string[];
 
 /**
- * Does a sentence fit a sentence frame? Case, accents and punctuation are passed over, "he's" is "he is", and "un/una" takes
+ * Tells whether a text fits a sentence frame. Case, accents and punctuation are passed over, "he's" is "he is", and "un/una" takes
  * either. The whole text may fit, or one of its sentences.
  */
-export function fits(frame: string, text: string): boolean {
+export function patternOf(frame: string): (text: string) => boolean {
   const parts = partsOf(frame);
-  return [text, ...sentencesOf(text)].some((each) => fitsAll(parts, spelledOut(each)));
+  return (text) => [text, ...sentencesOf(text)].some((each) => fitsAll(parts, spelledOut(each)));
 }
 
 function partsOf(frame: string): readonly Part[] {

@@ -1,23 +1,25 @@
 import { finding, type Finding } from '../finding.ts';
 import { placeOf, type Pack } from '../pack/pack.ts';
-import { fits } from './frame-pattern.ts';
+import { patternOf } from './frame-pattern.ts';
 import { isWholeSentence } from './models-show.ts';
 import { plain, wordsOf } from './plain-words.ts';
 
 /** Words of a model answer that still counts as short. Common practice, no source. */
 const shortAnswer = 10;
+/** Frames of one stop that are looked at: no stop needs as many, and a file full of them must not hold up a library. */
+const mostFrames = 20;
 
 /**
  * The model answers of a stop fit its frames, differ, and one is short. Common practice, no source. A model of a word or two needs no frame.
  */
 export function* modelsFit(pack: Pack): Iterable<Finding> {
   for (const [index, stop] of pack.stops.entries()) {
-    const frames = stop.frames ?? [];
+    const patterns = (stop.frames ?? []).slice(0, mostFrames).map(patternOf);
     const models = stop.models ?? [];
     const seen = new Set<string>();
     for (const [place, { text }] of models.entries()) {
       const at = placeOf(pack, 'stops', index, 'models', place);
-      if (frames.length > 0 && isWholeSentence(text) && !frames.some((frame) => fits(frame, text))) yield finding('models/fits-no-frame', 'note', at, { stop: stop.id, model: text });
+      if (patterns.length > 0 && isWholeSentence(text) && !patterns.some((fits) => fits(text))) yield finding('models/fits-no-frame', 'note', at, { stop: stop.id, model: text });
       const same = wordsOf(plain(text)).join(' ');
       if (seen.has(same)) yield finding('models/alike', 'warn', at, { stop: stop.id, model: text });
       seen.add(same);

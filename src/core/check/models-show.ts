@@ -1,7 +1,7 @@
 import { finding, type Finding } from '../finding.ts';
 import { nearest } from '../pack/nearest.ts';
-import { placeOf, type Pack, type Stop } from '../pack/pack.ts';
-import { holds, indexOfRun, languageOf, plain, sentencesOf, wordsOf, type KnownLanguage } from './plain-words.ts';
+import { placeOf, type Pack } from '../pack/pack.ts';
+import { keyOf, languageOf, plain, sentencesOf, wordsOf, type KnownLanguage } from './plain-words.ts';
 import { promptsOf } from './prompts.ts';
 
 /** What a trait of a rubric asks for, as far as a program can see it. */
@@ -36,14 +36,14 @@ export function isWholeSentence(text: string, language?: KnownLanguage): boolean
   );
 }
 
-/** Words of the book in quotation marks, words that say where it was seen or heard, or three words of a cue. */
-export function pointsToBook(text: string, pack: Pack, language: KnownLanguage): boolean {
-  if (/[“"«][^”"»]+[”"»]/u.test(text) || bookWords[language].test(plain(text))) return true;
-  const words = wordsOf(text);
-  return pack.stops.some(({ at }) => {
-    const cue = wordsOf(at.cue);
-    return cue.length >= 3 && cue.slice(2).some((_, i) => indexOfRun(words, cue.slice(i, i + 3)) >= 0);
-  });
+/** Tells whether an answer points to the book: words in quotation marks, words that say where it was seen or heard, or three words of a cue. */
+export function bookPointers(pack: Pack, language: KnownLanguage): (text: string) => boolean {
+  const cues = new Set(pack.stops.flatMap(({ at }) => runsOf(wordsOf(at.cue), 3)));
+  return (text) => /[“"«][^”"»]+[”"»]/u.test(text) || bookWords[language].test(plain(text)) || runsOf(wordsOf(text), 3).some((run) => cues.has(run));
+}
+
+function runsOf(words: readonly string[], length: number): readonly string[] {
+  return words.slice(length - 1).map((_, i) => words.slice(i, i + length).join(' '));
 }
 
 /**
@@ -53,15 +53,17 @@ export function pointsToBook(text: string, pack: Pack, language: KnownLanguage):
 export function* modelsShow(pack: Pack): Iterable<Finding> {
   const language = languageOf(pack);
   const traits = pack.rubric?.map(({ trait }) => trait);
+  const known = new Set(traits?.map(plain));
+  const lacksOf = language === undefined ? undefined : watcher(pack, language);
   for (const prompt of promptsOf(pack)) {
     for (const [index, model] of prompt.models.entries()) {
       for (const [place, trait] of (model.shows ?? []).entries()) {
         const at = placeOf(pack, ...prompt.steps, 'models', index, 'shows', place);
-        if (traits !== undefined && !pack.partial && !traits.some((each) => plain(each) === plain(trait))) {
+        if (traits !== undefined && !pack.partial && !known.has(plain(trait))) {
           const suggestion = nearest(trait, traits);
           yield finding('models/unknown-trait', 'warn', at, { trait, ...(suggestion === undefined ? {} : { suggestion }) });
         }
-        const lacks = language === undefined ? undefined : missingIn(model.text, trait, prompt.stop, pack, language);
+        const lacks = lacksOf?.(model.text, trait);
         // A sentence can be told for certain, what is a reason or a fitting word cannot.
         if (lacks !== undefined) yield finding('models/does-not-show', lacks === 'sentence' ? 'warn' : 'note', at, { trait, model: model.text, lacks });
       }
@@ -69,26 +71,24 @@ export function* modelsShow(pack: Pack): Iterable<Finding> {
   }
 }
 
-function missingIn(text: string, trait: string, stop: Stop | undefined, pack: Pack, language: KnownLanguage): Shown | undefined {
-  const named = plain(trait);
-  const shown = (Object.keys(traitNames) as Shown[]).find((each) => traitNames[each].test(named));
-  if (shown === undefined) return undefined;
-  const does = {
-    sentence: () => isWholeSentence(text, language),
-    reason: () => reasonWords[language].test(plain(text)),
-    book: () => pointsToBook(text, pack, language),
-    word: () => wordsTaught(stop, pack).some((word) => holds(text, word, language)),
-  }[shown]();
-  return does ? undefined : shown;
+/** Says which of the four a text lacks that a trait asks for; nothing for a trait by another name. */
+function watcher(pack: Pack, language: KnownLanguage): (text: string, trait: string) => Shown | undefined {
+  const taught = new Set(wordsTaught(pack).map((word) => keyOf(word, language)));
+  const does: Readonly<Record<Shown, (text: string) => boolean>> = {
+    sentence: (text) => isWholeSentence(text, language),
+    reason: (text) => reasonWords[language].test(plain(text)),
+    book: bookPointers(pack, language),
+    word: (text) => [1, 2, 3, 4].some((length) => runsOf(keyOf(text, language).split(' '), length).some((run) => taught.has(run))),
+  };
+  return (text, trait) => {
+    const named = plain(trait);
+    const shown = (Object.keys(traitNames) as Shown[]).find((each) => traitNames[each].test(named));
+    return shown === undefined || does[shown](text) ? undefined : shown;
+  };
 }
 
 /** The words that a pack offers: taught words, feelings, word banks, and what is listed as allowed, except names. */
-function wordsTaught(stop: Stop | undefined, pack: Pack): readonly string[] {
-  return [
-    ...(stop?.words ?? []),
-    ...(pack.words ?? []).map(({ word }) => word),
-    ...(pack.feelings ?? []).map(({ word }) => word),
-    ...pack.stops.flatMap((each) => each.words ?? []),
-    ...(pack.allowWords ?? []).filter((word) => /^\p{Ll}/u.test(word)),
-  ];
+function wordsTaught(pack: Pack): readonly string[] {
+  const listed = [...(pack.words ?? []), ...(pack.feelings ?? [])].map(({ word }) => word);
+  return [...listed, ...pack.stops.flatMap(({ words }) => words ?? []), ...(pack.allowWords ?? []).filter((word) => /^\p{Ll}/u.test(word))];
 }

@@ -41,6 +41,13 @@ export function indexOfRun(words: readonly string[], run: readonly string[], lan
   return -1;
 }
 
+/** A word or phrase in a form that all its regular inflections share: for looking up, never shown. */
+export function keyOf(phrase: string, language: KnownLanguage): string {
+  return wordsOf(phrase)
+    .map((word) => stemOf(word, language))
+    .join(' ');
+}
+
 /** Does the text hold this word or phrase, in any regular form? */
 export function holds(text: string, phrase: string, language: KnownLanguage): boolean {
   return indexOfRun(wordsOf(text), wordsOf(phrase), language) >= 0;
