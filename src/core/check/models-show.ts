@@ -78,7 +78,10 @@ function watcher(pack: Pack, language: KnownLanguage): (text: string, trait: str
     sentence: (text) => isWholeSentence(text, language),
     reason: (text) => reasonWords[language].test(plain(text)),
     book: bookPointers(pack, language),
-    word: (text) => [1, 2, 3, 4].some((length) => runsOf(keyOf(text, language).split(' '), length).some((run) => taught.has(run))),
+    word: (text) => {
+      const stems = keyOf(text, language).split(' ');
+      return [1, 2, 3, 4].some((length) => runsOf(stems, length).some((run) => taught.has(run)));
+    },
   };
   return (text, trait) => {
     const named = plain(trait);

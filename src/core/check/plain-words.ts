@@ -11,6 +11,8 @@ export function languageOf(pack: Pick<Pack, 'language'>): KnownLanguage | undefi
 
 /** Lower case, without accents (ñ stays), with plain apostrophes: the form in which word lists are written. */
 export function plain(text: string): string {
+  // Most texts are plain letters, and taking marks apart is slow.
+  if (/^[ -~]*$/u.test(text)) return text.toLowerCase().replace(/`/gu, "'");
   const bare = text
     .normalize('NFD')
     .replace(/n\u0303/giu, 'ñ')

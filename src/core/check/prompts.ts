@@ -1,4 +1,4 @@
-import type { Kind, Model, Pack, Step, Stop } from '../pack/pack.ts';
+import type { Kind, Model, Pack, Step } from '../pack/pack.ts';
 
 /** Stops that a pack must have before its balance can be spoken of: fewer is a pack just begun. Common practice, no source. */
 const fewestStops = 4;
@@ -14,14 +14,13 @@ export interface Prompt {
   readonly ask: string;
   readonly depth: number;
   readonly kind: Kind | undefined;
-  readonly stop: Stop | undefined;
   readonly models: readonly Model[];
 }
 
 /** Everything that is asked in class, in the order of the file. */
 export function promptsOf(pack: Pack): readonly Prompt[] {
   return [
-    ...pack.stops.map((stop, i) => ({ steps: ['stops', i], ask: stop.ask, depth: stop.depth, kind: stop.kind, stop, models: stop.models ?? [] })),
-    ...(pack.questions ?? []).map((each, i) => ({ steps: ['questions', i], ask: each.ask, depth: each.depth, kind: undefined, stop: undefined, models: each.models ?? [] })),
+    ...pack.stops.map((stop, i) => ({ steps: ['stops', i], ask: stop.ask, depth: stop.depth, kind: stop.kind, models: stop.models ?? [] })),
+    ...(pack.questions ?? []).map((each, i) => ({ steps: ['questions', i], ask: each.ask, depth: each.depth, kind: undefined, models: each.models ?? [] })),
   ];
 }
