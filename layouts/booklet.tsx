@@ -1,13 +1,15 @@
 import type { JSX } from 'preact';
+import { bookmarkPatterns } from '../src/core/booklet/booklet.ts';
 import type { Phrases } from '../src/core/languages/en.ts';
 import { phrasesFor } from '../src/core/languages/pick-language.ts';
 import type { PackFields, Stop, Way } from '../src/core/pack/pack.ts';
 import { linkFrom } from '../src/outputs/addresses.ts';
+import { bookletData, starWords, waysOf } from '../src/outputs/booklet-data.ts';
 import type { BuiltPicture, PackView, PageOf } from '../src/outputs/views.ts';
-import { Document } from './parts/document.tsx';
+import { DataIsland, Document } from './parts/document.tsx';
 import { FeelingWord } from './parts/feeling-word.tsx';
 import { Frame } from './parts/frame.tsx';
-import { BookmarkDrawing, bookmarkPatterns, Rule, Sprig, Star, WayDrawing } from './parts/ornaments.tsx';
+import { AboutDrawing, BookmarkDrawing, Rule, Sprig, Star, WayDrawing } from './parts/ornaments.tsx';
 import { faceOf } from './parts/pack-links.tsx';
 import { PaperLinks } from './parts/paper-links.tsx';
 import { Plate } from './parts/picture.tsx';
@@ -38,9 +40,12 @@ export function Booklet(page: PageOf<PackView>): JSX.Element {
         ))}
       </ol>
       <Rating pack={pack} say={say} />
-      <p class="the-end">{say.booklet.end}</p>
-      <Sprig />
+      <div class="paper-room">
+        <p class="the-end">{say.booklet.end}</p>
+        <Sprig />
+      </div>
       <PaperLinks page={page} kinds={['booklet']} />
+      <DataIsland id="booklet-data" data={bookletData(pack, say)} />
     </Document>
   );
 }
@@ -55,22 +60,24 @@ function Cover({ page, say }: { readonly page: PageOf<PackView>; readonly say: P
       <h1>{pack.title}</h1>
       <p class="by">{say.book.by(pack.book.author, pack.book.illustrator)}</p>
       {face && <Plate picture={face} linkTo={(url) => linkFrom(page.url, url)} credit={face.credit === undefined ? undefined : say.book.pictureBy(face.credit)} first />}
-      <p class="name-line">
-        <span>{say.booklet.name}</span>
-        <span class="name-rule" aria-hidden="true" />
-      </p>
-      <section class="bookmarks" aria-labelledby="bookmarks">
-        <h2 id="bookmarks">{say.booklet.choose}</h2>
-        <p class="note">{say.booklet.chooseNote}</p>
-        <ul>
-          {bookmarkPatterns.map((pattern) => (
-            <li data-bookmark={pattern}>
-              <BookmarkDrawing pattern={pattern} />
-              <span>{say.booklet.bookmarks[pattern]}</span>
-            </li>
-          ))}
-        </ul>
-      </section>
+      <div class="paper-room">
+        <p class="name-line">
+          <span>{say.booklet.name}</span>
+          <span class="name-rule" aria-hidden="true" />
+        </p>
+        <section class="bookmarks" aria-labelledby="bookmarks">
+          <h2 id="bookmarks">{say.booklet.choose}</h2>
+          <p class="note">{say.booklet.chooseNote}</p>
+          <ul>
+            {bookmarkPatterns.map((pattern) => (
+              <li data-bookmark={pattern}>
+                <BookmarkDrawing pattern={pattern} />
+                <span>{say.booklet.bookmarks[pattern]}</span>
+              </li>
+            ))}
+          </ul>
+        </section>
+      </div>
     </div>
   );
 }
@@ -88,56 +95,65 @@ interface SheetProps {
 function Sheet({ pack, stop, number, say, picture, linkTo }: SheetProps): JSX.Element {
   const ways = waysOf(stop);
   return (
-    <li class="sheet" id={`stop-${stop.id}`} data-stop={stop.id} data-ways={ways.join(' ')}>
+    <li class={stop.about === undefined ? 'sheet' : `sheet about-${stop.about}`} id={`stop-${stop.id}`} data-stop={stop.id} data-ways={ways.join(' ')}>
       <p class="sheet-place">
         <span class="numeral">{number}</span> <span>{say.booklet.open(stop.at.opening)}</span>
         <span class="paper-only sheet-book">{pack.title}</span>
         <span class="paper-only sheet-name">{say.booklet.name}</span>
       </p>
+      <p class="read-to">{say.booklet.readTo(stop.at.opening, stop.at.cue)}</p>
       <h2 class="ask" data-listen-to>
         {stop.ask}
       </h2>
+      {stop.about !== undefined && (
+        <p class="about">
+          <AboutDrawing about={stop.about} />
+          <span>{say.booklet.about[stop.about]}</span>
+        </p>
+      )}
       {picture && stop.at.picture === 'shown' && <Plate picture={picture} linkTo={linkTo} credit={picture.credit === undefined ? undefined : say.book.pictureBy(picture.credit)} />}
-      <p class="answer-ways">
+      {stop.seated !== undefined && (
+        <p class="seated">
+          <span class="label">{say.booklet.seated}</span> {stop.seated}
+        </p>
+      )}
+      <div class="paper-room">
+        <p class="answer-ways">
+          {ways.map((way) => (
+            <WayDrawing way={way} />
+          ))}
+          <span>{say.booklet.answer(say.booklet.or(ways.map((way) => say.ways[way])))}</span>
+        </p>
+        {stop.frames && stop.frames.length > 0 && (
+          <div class="frames">
+            <p class="label">{say.booklet.frames}</p>
+            <ul>
+              {stop.frames.map((frame) => (
+                <li>
+                  <Frame text={frame} blank={say.blank} />
+                </li>
+              ))}
+            </ul>
+          </div>
+        )}
+        {stop.words && stop.words.length > 0 && (
+          <div class="bank">
+            <p class="label">{say.booklet.bank}</p>
+            <ul>
+              {stop.words.map((word) => (
+                <li>
+                  <FeelingWord word={word} pack={pack} />
+                </li>
+              ))}
+            </ul>
+          </div>
+        )}
         {ways.map((way) => (
-          <WayDrawing way={way} />
+          <Room way={way} say={say} />
         ))}
-        <span>{say.booklet.answer(say.booklet.or(ways.map((way) => say.ways[way])))}</span>
-      </p>
-      {stop.frames && stop.frames.length > 0 && (
-        <div class="frames">
-          <p class="label">{say.booklet.frames}</p>
-          <ul>
-            {stop.frames.map((frame) => (
-              <li>
-                <Frame text={frame} blank={say.blank} />
-              </li>
-            ))}
-          </ul>
-        </div>
-      )}
-      {stop.words && stop.words.length > 0 && (
-        <div class="bank">
-          <p class="label">{say.booklet.bank}</p>
-          <ul>
-            {stop.words.map((word) => (
-              <li>
-                <FeelingWord word={word} pack={pack} />
-              </li>
-            ))}
-          </ul>
-        </div>
-      )}
-      {ways.map((way) => (
-        <Room way={way} say={say} />
-      ))}
+      </div>
     </li>
   );
-}
-
-/** The way that the stop asks for, and the equal one. */
-function waysOf(stop: Stop): readonly Way[] {
-  return stop.or === undefined || stop.or === stop.answer ? [stop.answer] : [stop.answer, stop.or];
 }
 
 /** Room on the paper, where a way needs it. */
@@ -158,46 +174,41 @@ function Room({ way, say }: { readonly way: Way; readonly say: Phrases }): JSX.E
 function Rating({ pack, say }: { readonly pack: PackFields; readonly say: Phrases }): JSX.Element | null {
   const { rating } = pack;
   if (!rating) return null;
-  const most = rating.outOf;
   return (
     <section class="rating" aria-labelledby="rating">
       <Rule />
       <h2 id="rating">{say.booklet.rating}</h2>
       <p class="ask">{rating.ask}</p>
-      <p class="note">{say.booklet.ratingNote}</p>
-      <ol>
-        {Array.from({ length: most }, (_, index) => (
-          <li data-stars={index + 1}>
-            <span class="stars" aria-hidden="true">
-              {Array.from({ length: index + 1 }, () => (
-                <Star />
+      <div class="paper-room">
+        <p class="note">{say.booklet.ratingNote}</p>
+        <ol>
+          {starWords(say.booklet.starWords, rating.outOf).map((words, index) => (
+            <li data-stars={index + 1}>
+              <span class="stars" aria-hidden="true">
+                {Array.from({ length: index + 1 }, () => (
+                  <Star />
+                ))}
+              </span>
+              <span class="unseen">{say.booklet.stars(index + 1)}: </span>
+              <span>{words}</span>
+            </li>
+          ))}
+        </ol>
+        <p class="because">
+          <span>{say.booklet.because}</span>
+          <span class="name-rule" aria-hidden="true" />
+        </p>
+        {rating.reasons && rating.reasons.length > 0 && (
+          <div class="bank">
+            <p class="label">{say.booklet.reasons}</p>
+            <ul>
+              {rating.reasons.map((reason) => (
+                <li>{reason}</li>
               ))}
-            </span>
-            <span class="unseen">{say.booklet.stars(index + 1)}: </span>
-            <span>{starWords(say, index, most)}</span>
-          </li>
-        ))}
-      </ol>
-      <p class="because">
-        <span>{say.booklet.because}</span>
-        <span class="name-rule" aria-hidden="true" />
-      </p>
-      {rating.reasons && rating.reasons.length > 0 && (
-        <div class="bank">
-          <p class="label">{say.booklet.reasons}</p>
-          <ul>
-            {rating.reasons.map((reason) => (
-              <li>{reason}</li>
-            ))}
-          </ul>
-        </div>
-      )}
+            </ul>
+          </div>
+        )}
+      </div>
     </section>
   );
-}
-
-/** Words for a number of stars: the ends are always the same, whatever lies between. */
-function starWords(say: Phrases, index: number, most: number): string {
-  const words = say.booklet.starWords;
-  return words[Math.round((index * (words.length - 1)) / (most - 1))] ?? '';
 }

@@ -1,4 +1,5 @@
 import type { ComponentChildren, JSX } from 'preact';
+import type { bookmarkPatterns } from '../../src/core/booklet/booklet.ts';
 
 /** Small drawings of our own, in lines that take the colour of the ink around them. All are decoration: words stand beside them. */
 
@@ -137,9 +138,9 @@ export function Star(): JSX.Element {
   );
 }
 
-export const bookmarkPatterns = ['waves', 'leaves', 'stitches', 'roofs', 'rain'] as const;
+type Pattern = (typeof bookmarkPatterns)[number];
 
-const patterns: Readonly<Record<(typeof bookmarkPatterns)[number], string>> = {
+const patterns: Readonly<Record<Pattern, string>> = {
   waves: 'M9 24c5-6 9-6 14 0s9 6 14 0M9 42c5-6 9-6 14 0s9 6 14 0M9 60c5-6 9-6 14 0s9 6 14 0M9 78c5-6 9-6 14 0s9 6 14 0M9 96c5-6 9-6 14 0s9 6 14 0',
   leaves:
     'M23 14c-.6 30 .7 60 0 92M23 34c-8 0-12-4-13-11 8 0 12 4 13 11ZM23 48c8 0 12-4 13-11-8 0-12 4-13 11ZM23 64c-8 0-12-4-13-11 8 0 12 4 13 11ZM23 80c8 0 12-4 13-11-8 0-12 4-13 11ZM23 96c-8 0-12-4-13-11 8 0 12 4 13 11Z',
@@ -148,8 +149,27 @@ const patterns: Readonly<Record<(typeof bookmarkPatterns)[number], string>> = {
   rain: 'M13 16l-2 9M24 20l-2 9M35 16l-2 9M18 36l-2 9M30 38l-2 9M12 54l-2 9M24 56l-2 9M36 54l-2 9M18 74l-2 9M30 76l-2 9M13 92l-2 9M24 94l-2 9M35 92l-2 9',
 };
 
+/** Whom a question is about: a figure between the covers of a book, or a hand mirror. */
+export function AboutDrawing({ about }: { readonly about: 'character' | 'me' }): JSX.Element {
+  return (
+    <Drawing name="about-whom" box="0 0 42 32">
+      {about === 'character' ? (
+        <>
+          <path d="M21 28.5c-4-3-9.5-4-17-3.2.3-7 .2-13-.1-20C11.5 4.5 17 5.8 21 8.8c4-3 9.6-4.2 17.2-3.5-.3 7-.3 13.2 0 20.2-7.6-.8-13.2.1-17.2 3ZM21 8.8c.3 6.6.2 13 0 19.7" />
+          <path d="M29.5 11.8c1.8 0 3 1.3 2.9 3-.1 1.6-1.3 2.8-2.9 2.7-1.7 0-2.9-1.2-2.8-2.9 0-1.6 1.2-2.8 2.8-2.8ZM25.5 23.3c.5-3 1.8-4.5 4-4.5s3.6 1.5 4.1 4.5" />
+        </>
+      ) : (
+        <>
+          <path d="M21 2.5c5.5-.2 9.2 3.8 9.2 9.3S26.5 21 21 21s-9.3-3.8-9.2-9.3S15.5 2.6 21 2.5ZM21 21c.2 3 .2 5.5 0 8.5M18.5 29.7c1.7.4 3.4.4 5.1 0" />
+          <path d="M16.3 9.5c.9-2.2 2.4-3.4 4.5-3.7M24.5 15.5c-.6 1-1.5 1.7-2.6 2" />
+        </>
+      )}
+    </Drawing>
+  );
+}
+
 /** A bookmark with one of five patterns. */
-export function BookmarkDrawing({ pattern }: { readonly pattern: (typeof bookmarkPatterns)[number] }): JSX.Element {
+export function BookmarkDrawing({ pattern }: { readonly pattern: Pattern }): JSX.Element {
   return (
     <Drawing name="bookmark" box="0 0 46 132">
       <path d="M5 5c12-.8 24-.7 36 .1.6 40 .5 81-.2 121.5-6-5-11.5-9.6-17.6-14.3-6.2 4.7-11.9 9.4-18 14.3C5.7 86 5.5 45 5 5Z" />

@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
 import { createRequire } from 'node:module';
 import { existsSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { build, type BuildOptions, type Metafile } from 'esbuild';
 import type { Assets } from '../outputs/views.ts';
 import type { SiteFile } from './publish.ts';
 
@@ -14,7 +14,7 @@ const require = createRequire(import.meta.url);
 
 /** Scripts by name. The build bundles them by path and imports none of them. */
 const scripts: Readonly<Record<string, string>> = {
-  booklet: 'src/browser/booklet.ts',
+  booklet: 'src/browser/booklet.tsx',
   recording: 'src/browser/stopping-video.ts',
   offline: 'src/browser/offline.ts',
   listen: 'src/browser/listen.ts',
@@ -34,20 +34,17 @@ const fonts: readonly (readonly [packageName: string, file: string])[] = [
 
 /** The site's styles, scripts and fonts, and the addresses that pages link to. */
 export async function makeAssets(): Promise<{ assets: Assets; files: readonly SiteFile[] }> {
-  const css = await bundled('layouts/styles/screen.css', 'css');
-  const printCss = await bundled('layouts/styles/print.css', 'css');
-  const made: { name: string; url: string; text: string }[] = [];
-  for (const [name, path] of Object.entries(scripts)) {
-    if (existsSync(join(root, path))) made.push({ name, ...named(name, 'js', await bundled(path, 'js')) });
-  }
+  const css = await bundledStyle('layouts/styles/screen.css');
+  const printCss = await bundledStyle('layouts/styles/print.css');
+  const code = await browserCode();
   const screen = named('screen', 'css', css);
   const print = named('print', 'css', printCss);
-  const files: SiteFile[] = [screen, print, ...made.map(({ url, text }) => ({ url, text }))];
+  const files: SiteFile[] = [screen, print, ...code.files];
   for (const [packageName, file] of fonts) files.push({ url: `assets/fonts/${file}`, from: join(folderOf(packageName), 'files', file) });
   for (const packageName of new Set(fonts.map(([each]) => each))) {
     files.push({ url: `assets/fonts/${packageName.slice('@fontsource/'.length)}-LICENSE.txt`, from: join(folderOf(packageName), 'LICENSE') });
   }
-  return { assets: { css: screen.url, printCss: print.url, scripts: Object.fromEntries(made.map(({ name, url }) => [name, url])), later: fonts.map(([, file]) => `assets/fonts/${file}`) }, files };
+  return { assets: { css: screen.url, printCss: print.url, scripts: code.scripts, later: [...fonts.map(([, file]) => `assets/fonts/${file}`), ...code.parts] }, files };
 }
 
 /** A script for the background, which is no module, with data that the build knows put in by name. */
@@ -70,24 +67,60 @@ function folderOf(packageName: string): string {
   return dirname(require.resolve(`${packageName}/package.json`));
 }
 
-function named(name: string, ending: string, text: string): { url: string; text: string } {
+function named(name: string, ending: 'css', text: string): { url: string; text: string } {
   const hash = createHash('sha256').update(text).digest('hex').slice(0, 10);
   return { url: `assets/${name}-${hash}.${ending}`, text };
 }
 
-async function bundled(path: string, kind: 'css' | 'js'): Promise<string> {
+const settings = {
+  bundle: true,
+  minify: true,
+  write: false as const,
+  format: 'esm' as const,
+  target: ['chrome100', 'firefox100', 'safari15'],
+  legalComments: 'inline' as const,
+  logLevel: 'silent' as const,
+} satisfies BuildOptions & { readonly write: false };
+
+async function bundledStyle(path: string): Promise<string> {
+  const result = await build({ ...settings, entryPoints: [join(root, path)], external: ['*.woff2'] });
+  return result.outputFiles[0]?.text ?? '';
+}
+
+/** All scripts in one go: what several use, and what one fetches only when it is needed, becomes a file of its own. */
+async function browserCode(): Promise<{ readonly scripts: Assets['scripts']; readonly parts: readonly string[]; readonly files: readonly SiteFile[] }> {
+  const there = Object.entries(scripts).filter(([, path]) => existsSync(join(root, path)));
   const result = await build({
-    entryPoints: [join(root, path)],
-    bundle: true,
-    minify: true,
-    write: false,
-    format: 'esm',
-    target: ['chrome100', 'firefox100', 'safari15'],
-    external: kind === 'css' ? ['*.woff2'] : [],
-    legalComments: 'inline',
+    ...settings,
+    entryPoints: there.map(([name, path]) => ({ in: join(root, path), out: name })),
+    splitting: true,
+    outdir: join(root, 'assets'),
+    entryNames: '[name]-[hash]',
+    chunkNames: 'part-[hash]',
+    metafile: true,
+    absWorkingDir: root,
     jsx: 'automatic',
     jsxImportSource: 'preact',
-    logLevel: 'silent',
   });
-  return result.outputFiles[0]?.text ?? '';
+  const urlOf = (path: string) => `assets/${basename(path)}`;
+  const entries = Object.entries(result.metafile.outputs).flatMap(([path, { entryPoint }]) => there.filter(([, source]) => source === entryPoint).map(([name]) => [name, urlOf(path)] as const));
+  return {
+    scripts: Object.fromEntries(entries),
+    parts: partsOf(
+      result.metafile.outputs,
+      there.filter(([name]) => ofPacks.test(name)).map(([, source]) => source),
+    ).map(urlOf),
+    files: result.outputFiles.map(({ path, text }) => ({ url: urlOf(path), text })),
+  };
+}
+
+/** Scripts of the pages of a pack: what they may fetch later is kept with a pack that is to be read without a network. */
+const ofPacks = /^(?:lesson|booklet|recording|offline)(?:-|$)/;
+
+/** Every file that the scripts of some sources load at once or later, themselves left out. */
+function partsOf(outputs: Metafile['outputs'], sources: readonly string[]): readonly string[] {
+  const isEntry = (path: string) => sources.includes(outputs[path]?.entryPoint ?? '');
+  const seen = new Set(Object.keys(outputs).filter(isEntry));
+  for (const path of seen) for (const { path: part, external } of outputs[path]?.imports ?? []) if (external !== true) seen.add(part);
+  return [...seen].filter((path) => !isEntry(path)).sort();
 }

@@ -9,8 +9,6 @@ export function mergeBooklets(a: Booklet, b: Booklet): Booklet {
   const seen = new Map(a.seen);
   for (const [writer, count] of b.seen) seen.set(writer, Math.max(count, seen.get(writer) ?? 0));
   const [first, second] = compare(headText(a), headText(b)) <= 0 ? [a, b] : [b, a];
-  const kept = new Map<string, Entry>();
-  for (const entry of [...stillThere(a, b), ...stillThere(b, a)]) kept.set(textOf(entry), entry);
   return {
     format: first.format,
     version: first.version,
@@ -19,7 +17,7 @@ export function mergeBooklets(a: Booklet, b: Booklet): Booklet {
     bookmark: first.bookmark,
     seen: sortedSeen(seen),
     prompts: sortedPrompts([...first.prompts, ...second.prompts]),
-    entries: sortedEntries([...kept.values()]),
+    entries: sortedEntries(unequal([...stillThere(a, b), ...stillThere(b, a)])),
   };
 }
 
@@ -28,6 +26,16 @@ function stillThere(here: Booklet, there: Booklet): readonly Entry[] {
   const names = new Set(there.entries.map(nameText));
   const heard = new Map(there.seen);
   return here.entries.filter((entry) => names.has(nameText(entry)) || entry.count > (heard.get(entry.writer) ?? 0));
+}
+
+/** Each entry once. Contents are compared only where names are equal: that is seldom, and a drawing is long. */
+function unequal(entries: readonly Entry[]): readonly Entry[] {
+  const byName = new Map<string, Entry[]>();
+  for (const entry of entries) {
+    const same = byName.get(nameText(entry)) ?? [];
+    if (!same.some((each) => each === entry || textOf(each) === textOf(entry))) byName.set(nameText(entry), [...same, entry]);
+  }
+  return [...byName.values()].flat();
 }
 
 const nameText = ({ writer, count }: Entry): string => `${writer} ${String(count)}`;

@@ -1,0 +1,82 @@
+import type { JSX } from 'preact';
+import { Star } from '../../../layouts/parts/ornaments.tsx';
+import { paper } from '../../core/booklet/booklet-schema.ts';
+import type { Entry } from '../../core/booklet/booklet.ts';
+import { drawingSvg, paperColour } from '../../core/booklet/drawing.ts';
+import type { Desk } from './desk.ts';
+import { Sound } from './sound.tsx';
+
+/** One thing that a child kept, to be looked at. */
+export function KeptAnswer({ desk, entry: { value } }: { readonly desk: Desk; readonly entry: Entry }): JSX.Element {
+  const say = desk.words.file;
+  return (
+    <div class={`kept kept-${value.kind}`}>
+      <p class="label">{say.kinds[value.kind]}</p>
+      <Inside say={say} value={value} />
+    </div>
+  );
+}
+
+function Inside({ say, value }: { readonly say: Desk['words']['file']; readonly value: Entry['value'] }): JSX.Element {
+  switch (value.kind) {
+    case 'written':
+    case 'said':
+    case 'acted':
+    case 'because':
+      return (
+        <p class="kept-text" dir="auto">
+          {value.text}
+        </p>
+      );
+    case 'feeling':
+      return <p class="kept-text">{value.word}</p>;
+    case 'cannot-tell':
+      return <p class="kept-text">{say.cannotTell}</p>;
+    case 'passed':
+      return <p class="kept-text">{say.passed}</p>;
+    case 'stars':
+      return (
+        <p class="kept-text kept-stars">
+          <span class="stars" aria-hidden="true">
+            {Array.from({ length: value.stars }, () => (
+              <Star />
+            ))}
+          </span>
+          <span>{say.stars(value.stars, value.of, value.words)}</span>
+        </p>
+      );
+    case 'voice':
+      return <Sound type={value.type} data={value.data} name={say.seconds(value.seconds)} />;
+    case 'photo':
+      return (
+        <>
+          <img src={`data:${value.type};base64,${value.data}`} width={value.width} height={value.height} alt={value.about || say.untitledPhoto} />
+          <About about={value.about} />
+        </>
+      );
+    case 'drawing':
+      return (
+        <>
+          <svg
+            class="kept-paper"
+            viewBox={`0 0 ${String(paper.width)} ${String(paper.height)}`}
+            role="img"
+            aria-label={value.about || say.untitledDrawing}
+            stroke-linecap="round"
+            stroke-linejoin="round"
+            // Made of the numbers and names that the format allows, and of nothing else.
+            dangerouslySetInnerHTML={{ __html: `<rect width="${String(paper.width)}" height="${String(paper.height)}" fill="${paperColour}"/>${drawingSvg(value.marks)}` }}
+          />
+          <About about={value.about} />
+        </>
+      );
+  }
+}
+
+function About({ about }: { readonly about: string }): JSX.Element | null {
+  return about === '' ? null : (
+    <p class="kept-text" dir="auto">
+      {about}
+    </p>
+  );
+}
