@@ -3,7 +3,7 @@ import { wholeBook } from '../core/booklet/booklet.ts';
 import { feelings } from '../core/measure/feelings-lexicon.ts';
 import type { PackFields, Stop, Way } from '../core/pack/pack.ts';
 import { faceGeometry, penWidths, type FaceOf } from './face.ts';
-import { faceOfWord } from './';
+import { feelingInPack } from '../core/measure/feeling-words.ts';
 
 /** What the booklet's script is told about a pack: plain data in the page itself, so that nothing has to be asked for. */
 export interface BookletData {
@@ -98,7 +98,7 @@ function feelingsOf(pack: PackFields, words: Words): readonly FeelingData[] {
   const more = [...new Set(pack.stops.flatMap((stop) => stop.words ?? []))]
     .filter((word) => !named.has(word))
     .flatMap((word) => {
-      const known = faceOfWord(word, pack);
+      const known = feelingInPack(word, pack);
       return known ? [feelingData(word, known, '', pack, words)] : [];
     });
   if (own.length + more.length > 0 || !pack.stops.some(({ kind }) => kind === 'feeling')) return [...own, ...more];
@@ -107,7 +107,7 @@ function feelingsOf(pack: PackFields, words: Words): readonly FeelingData[] {
 }
 
 function feelingData(word: string, { family, strength }: Pick<FaceOf, 'family' | 'strength'>, situation: string, pack: PackFields, words: Words): FeelingData {
-  const face = faceGeometry(faceOfWord(word, pack) ?? { family, strength }).map(({ pen, d }) => ({ d, width: pen === 'ink' ? 0 : penWidths[pen], skin: pen === 'shape' }));
+  const face = faceGeometry(feelingInPack(word, pack) ?? { family, strength }).map(({ pen, d }) => ({ d, width: pen === 'ink' ? 0 : penWidths[pen], skin: pen === 'shape' }));
   return { word, family, kin: words.families[family] ?? family, strength: strength === 1 || strength === 2 ? strength : 3, situation, face };
 }
 
