@@ -1,9 +1,9 @@
 import type { Prompt } from '../core/booklet/booklet-schema.ts';
 import { wholeBook } from '../core/booklet/booklet.ts';
+import { feelingInPack } from '../core/measure/feeling-words.ts';
 import { feelings } from '../core/measure/feelings-lexicon.ts';
 import type { PackFields, Stop, Way } from '../core/pack/pack.ts';
 import { faceGeometry, penWidths, type FaceOf } from './face.ts';
-import { feelingInPack } from '../core/measure/feeling-words.ts';
 
 /** What the booklet's script is told about a pack: plain data in the page itself, so that nothing has to be asked for. */
 export interface BookletData {
