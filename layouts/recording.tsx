@@ -98,7 +98,9 @@ function Prompt({ stop, say }: { readonly stop: Stop; readonly say: Phrases }): 
   const ways = [say.ways[stop.answer], ...(stop.or !== undefined && stop.or !== stop.answer ? [say.ways[stop.or]] : [])];
   return (
     <>
-      <p class="film-ask" data-listen-to>{say.quoted(stop.ask)}</p>
+      <p class="film-ask" data-listen-to>
+        {say.quoted(stop.ask)}
+      </p>
       {stop.about !== undefined && <p class="note">{say.recording.feels[stop.about]}</p>}
       <p class="film-way">
         <WayDrawing way={stop.answer} /> {say.recording.youCan(say.booklet.or(ways))}
