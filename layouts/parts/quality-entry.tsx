@@ -185,7 +185,7 @@ function Passage({ measure, say }: { readonly measure: PassageMeasure; readonly 
 const mostLetters = 90;
 
 function excerpt(text: string): string {
-  return text.length <= mostLetters ? text : `${text.slice(0, mostLetters).replace(/\s+\S*$/, '')} …`;
+  return text.length <= mostLetters ? text : `${text.slice(0, mostLetters).replace(/\s+\S*$/, '')}\u00a0…`;
 }
 
 function Findings({ page, findings, say }: { readonly page: PageOf<QualityView>; readonly findings: readonly Finding[]; readonly say: Phrases }): JSX.Element {

@@ -10,8 +10,8 @@ test('a letter home: counts, a band with the formula and what it cannot see, wha
   const file = join(content, 'letter.md');
   const { code, out } = await bookfellow(['measure', file]);
   expect(code).toBe(0);
-  expect(out).toContain('100 words in 19 sentences; 5 words in the mean sentence, 10 in the longest.');
-  expect(out).toMatch(/About grade \d or below, an estimate by the Flesch-Kincaid formula, which sees length alone\. The aim is grade 6\./);
+  expect(out).toContain('100 words in 19 sentences; 5 words in the average sentence, 10 in the longest.');
+  expect(out).toMatch(/About grade \d or below, an estimate by the Flesch-Kincaid formula, which sees length alone\. The aim is grade 6 or below\./);
   expect(out).toContain('Left out, because they are no running prose: 1 heading and 2 list items.');
   expect(out).toContain(`${file}:4  Then, unexpectedly, an extraordinarily`);
   expect(out).toContain('Length is all a formula sees');

@@ -92,10 +92,10 @@ export const qualityInEnglish = {
   parts: { family: 'For families', children: 'What children read', passage: 'The book’s own text' },
   passageNote: 'Counted on the maker’s own machine; none of it is published.',
   counted: (words: number, sentences: number) => `${count(words, 'word', 'words')} in ${count(sentences, 'sentence', 'sentences')}`,
-  lengths: (mean: number, longest: number) => `${count(mean, 'word', 'words')} in the mean sentence, ${String(longest)} in the longest`,
+  lengths: (mean: number, longest: number) => `${count(mean, 'word', 'words')} in the average sentence, ${String(longest)} in the longest`,
   nothing: 'Nothing to count.',
   estimate,
-  aim: { en: 'The aim is grade 6.', es: 'The aim is “bastante fácil”.' } as Readonly<Record<string, string>>,
+  aim: { en: 'The aim is grade 6 or below.', es: 'The aim is “bastante fácil” or easier.' } as Readonly<Record<string, string>>,
   longWords: 'Long words:',
   longOrRareWords: 'Long or less common words:',
   andMore: (n: number) => `, and ${String(n)} more`,
@@ -153,7 +153,7 @@ export const qualityInEnglish = {
   meaning: 'What the figures mean, and what they do not',
   meanings: [
     ['Words and sentences', 'counted in running prose. Headings, lists, word banks and sentence frames are left out, and each entry says so.'],
-    ['The mean and the longest sentence', 'a short sentence can still be hard, and a long one easy; they only show where to look.'],
+    ['The average and the longest sentence', 'a short sentence can still be hard, and a long one easy; they only show where to look.'],
     [
       'The estimate',
       'a band of grades from a formula that counts syllables and sentences, or words that are less common. It sees length: not pictures, repetition, rhyme, sounds to decode, layout, or what a reader already knows. A text under 100 words or 10 sentences gets none. It is for the person who writes, and no level for a person who reads.',

@@ -83,7 +83,7 @@ export const qualityInSpanish: QualityPhrases = {
   lengths: (mean, longest) => `${count(mean, 'palabra', 'palabras')} por oración de promedio, ${String(longest)} en la más larga`,
   nothing: 'No hay nada que contar.',
   estimate,
-  aim: { en: 'La meta es el grado 6.', es: 'La meta es «bastante fácil».' },
+  aim: { en: 'La meta es el grado 6 o menos.', es: 'La meta es «bastante fácil» o más fácil.' },
   longWords: 'Palabras largas:',
   longOrRareWords: 'Palabras largas o poco comunes:',
   andMore: (n) => ` y ${String(n)} más`,
