@@ -35,6 +35,7 @@ export function measureProse(prose: readonly PlacedProse[], { language, reader, 
   const primary = language.toLowerCase().split('-')[0] ?? '';
   const placed = prose.flatMap((block) => sentencesInBlock(block, primary));
   const sentences = placed.map((each) => each.sentence);
+  const names = namesIn(sentences);
   const formula = fittingFormula(language, reader);
   const familiar = formula === 'spache-1974' ? familiarBy('spache', allowed) : undefined;
   const counts = countSentences(sentences, language, familiar && { familiar });
@@ -47,10 +48,10 @@ export function measureProse(prose: readonly PlacedProse[], { language, reader, 
     syllables: counts.syllables ?? 0,
     wordsPerSentence: counts.sentences === 0 ? 0 : counts.words / counts.sentences,
     longest: longest && placedSentence(longest),
-    longWords: longWordsIn(sentences, primary, [...counts.longWords, ...counts.unfamiliarWords], allowed),
+    longWords: longWordsIn(names, primary, [...counts.longWords, ...counts.unfamiliarWords], allowed),
     estimate,
     figure: formula && figureOf(formula, counts),
-    costliest: worthNaming ? costly(placed, formula, primary, familiar) : [],
+    costliest: worthNaming ? costly(placed, formula, primary, familiar && unfamiliarBy(names, familiar)) : [],
     leftOut,
   };
 }
@@ -64,9 +65,8 @@ function sentencesInBlock(block: PlacedProse, primary: string): readonly InBlock
   });
 }
 
-function costly(placed: readonly InBlock[], formula: Parameters<typeof costliestOf>[1], primary: string, familiar: ((word: string) => boolean) | undefined): TextMeasure['costliest'] {
+function costly(placed: readonly InBlock[], formula: Parameters<typeof costliestOf>[1], primary: string, unfamiliar: ((written: string) => string | undefined) | undefined): TextMeasure['costliest'] {
   const spoken = spokenIn(primary);
-  const unfamiliar = familiar && unfamiliarBy(namesIn(placed.map((each) => each.sentence)), familiar);
   const each = placed.map(({ sentence }) => ({
     words: sentence.length,
     syllables: sentence.reduce((sum, token, index) => sum + (spoken?.(token, index === sentence.length - 1) ?? 0), 0),
@@ -97,8 +97,8 @@ function lineOfWord(text: string, wanted: number): number {
 }
 
 /** Each word once, those with most syllables first, without names and the words passed over. */
-function longWordsIn(sentences: readonly Sentence[], primary: string, words: readonly string[], allowed: readonly string[]): readonly string[] {
-  const passedOver = new Set([...namesIn(sentences), ...allowed.flatMap((phrase) => phrase.split(/\s+/u)).map(nameOf)]);
+function longWordsIn(names: ReadonlySet<string>, primary: string, words: readonly string[], allowed: readonly string[]): readonly string[] {
+  const passedOver = new Set([...names, ...allowed.flatMap((phrase) => phrase.split(/\s+/u)).map(nameOf)]);
   const spoken = spokenIn(primary);
   const found = new Map<string, { readonly word: string; readonly syllables: number }>();
   for (const word of words) {

@@ -8,15 +8,24 @@ const syllablesIn: ReadonlyMap<string, (written: string) => number> = new Map([
   ['es', syllablesInSpanish],
 ]);
 
-/** Asks for the syllables of one word of a text; each written form is worked out once. Undefined for a language whose sounds are not known here. */
+/** Words that were worked out, by language. The same few thousand come back in every pack; at so many the memory is emptied. */
+const remembered = new Map<string, Map<string, number>>();
+const mostRemembered = 50_000;
+
+/** Asks for the syllables of one word of a text. Undefined for a language whose sounds are not known here. */
 export function spokenIn(primaryLanguage: string): ((token: Token, isLast: boolean) => number) | undefined {
   const count = syllablesIn.get(primaryLanguage);
   if (!count) return undefined;
-  const known = new Map<string, number>();
+  let known = remembered.get(primaryLanguage);
+  if (!known) remembered.set(primaryLanguage, (known = new Map<string, number>()));
+  const memory = known;
   return (token, isLast) => {
     const written = token.before === '' && token.after === '' ? token.word : asWritten(token, isLast);
-    let found = known.get(written);
-    if (found === undefined) known.set(written, (found = count(written)));
+    let found = memory.get(written);
+    if (found === undefined) {
+      if (memory.size >= mostRemembered) memory.clear();
+      memory.set(written, (found = count(written)));
+    }
     return found;
   };
 }
