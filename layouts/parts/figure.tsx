@@ -37,7 +37,7 @@ export function Figure({ id, title, headingLevel, height, drawing, text, table, 
         <p id={`${id}-text`}>{text}</p>
         <details class="figure-table">
           <summary>{table.summary}</summary>
-          <div class="figure-figures" role="region" aria-label={`${title}: ${table.summary}`} tabIndex={0}>
+          <div class="figure-figures" role="group" aria-label={`${title}: ${table.summary}`} tabIndex={0}>
             <table>
               <thead>
                 <tr>
