@@ -1,6 +1,7 @@
 import type { Stop, Way } from '../../core/pack/pack.ts';
 import { packUrls } from '../addresses.ts';
 import { rulingOf, type Ruling } from './ruling.ts';
+import { faceOf, type SheetFace } from './faces.ts';
 import { sheetBase, sheetPicture, type Line, type Sheet, type SheetData, type SheetInput, type SheetPicture } from './sheet.ts';
 
 /** The child's booklet: it asks and gives room; an answer is never on it. */
@@ -32,12 +33,6 @@ export interface BookletStop {
 export interface BankWord {
   readonly word: string;
   readonly face: SheetFace | undefined;
-}
-
-/** A face as SVG text, with its description. */
-export interface SheetFace {
-  readonly svg: string;
-  readonly alt: string;
 }
 
 export interface BookletRating {
@@ -82,6 +77,7 @@ export function bookletSheet(input: SheetInput): Sheet<BookletData> | undefined 
 }
 
 function stopOf(stop: Stop, number: number, { shown, say }: SheetInput): BookletStop {
+  const { pack } = shown;
   const ways: readonly Way[] = stop.or === undefined || stop.or === stop.answer ? [stop.answer] : [stop.answer, stop.or];
   const picture = stop.at.picture === 'shown' ? shown.pictures.find((each) => each.stop === stop.id) : undefined;
   return {
@@ -90,7 +86,7 @@ function stopOf(stop: Stop, number: number, { shown, say }: SheetInput): Booklet
     ask: stop.ask,
     answer: say.booklet.answer(say.booklet.or(ways.map((way) => say.ways[way]))),
     frames: stop.frames ?? [],
-    words: (stop.words ?? []).map((word) => ({ word, face: undefined })),
+    words: (stop.words ?? []).map((word) => ({ word, face: faceOf(word, pack, say) })),
     picture: sheetPicture(picture, stopPixels, say),
     draw: ways.includes('draw'),
     write: ways.includes('write'),

@@ -1,6 +1,6 @@
 import { languageNameIn } from '../../core/languages/about-language.ts';
 import { packUrls } from '../addresses.ts';
-import type { SheetFace } from './booklet-sheet.ts';
+import { faceOf, type SheetFace } from './faces.ts';
 import { linesOf, sheetBase, sheetPicture, type Line, type Sheet, type SheetData, type SheetInput, type SheetPicture } from './sheet.ts';
 
 /** Cards to cut out: the words to teach, the feelings, and for the teacher the traits of an answer. */
@@ -59,7 +59,7 @@ export function cardsSheet(input: SheetInput): Sheet<CardsData> | undefined {
   const feelings = (pack.feelings ?? []).map((feeling): Card => ({
     word: feeling.word,
     picture: undefined,
-    face: undefined,
+    face: faceOf(feeling.word, pack, say),
     meaning: '',
     lines: linesOf([[say.paper.cards.situation, feeling.situation]]),
     others: [],

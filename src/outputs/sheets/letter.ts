@@ -1,4 +1,5 @@
 import { ownLanguageName } from '../../core/languages/about-language.ts';
+import { phrasesFor } from '../../core/languages/pick-language.ts';
 import { packUrls } from '../addresses.ts';
 import { qrSvg } from '../qr-code.ts';
 import { sheetBase, type Line, type Sheet, type SheetData, type SheetInput } from './sheet.ts';
@@ -15,7 +16,8 @@ export interface LetterData extends SheetData {
   readonly prompts: readonly string[];
   /** Where the book's pages are: an address and its square code, or words and a line to fill in. */
   readonly where: { readonly text: string; readonly address: string; readonly code: { readonly svg: string; readonly alt: string } | undefined; readonly note: string };
-  readonly also: string;
+  /** Other languages that there is such a letter in, each told in its own. */
+  readonly also: readonly { readonly language: string; readonly text: string }[];
   /** What the template leaves out first when the page is full: the whole first, then less. */
   readonly versions: readonly { readonly note: string; readonly words: readonly Line[] }[];
 }
@@ -62,7 +64,7 @@ function whereOf({ shown, say, library }: SheetInput): LetterData['where'] {
   return { text: words.address, address, code: { svg: qrSvg(address), alt: words.code(address) }, note: words.codeNote };
 }
 
-function alsoIn({ shown, say }: SheetInput): string {
-  const others = shown.versions.filter((version) => version.language !== shown.pack.language).map((version) => ownLanguageName(version.language));
-  return others.length === 0 ? '' : say.paper.letter.also(others);
+function alsoIn({ shown }: SheetInput): LetterData['also'] {
+  const others = shown.versions.filter((version) => version.language !== shown.pack.language);
+  return others.map(({ language }) => ({ language, text: phrasesFor(language).paper.letter.also(ownLanguageName(language)) }));
 }

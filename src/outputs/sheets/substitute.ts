@@ -58,8 +58,29 @@ const fewestStops = 3;
 const usualSize = 11;
 const leastSize = 10.5;
 
-/** How much of the words beside the questions is told. The questions themselves are never cut. */
-type Telling = 'whole' | 'no examples' | 'short notes' | 'two sentences' | 'first sentences' | 'few words';
+/** How much of the words beside the questions is told, in sentences. The questions themselves are never cut. */
+interface Telling {
+  /** Model answers, where there is something else to listen for. */
+  readonly examples: boolean;
+  /** What good answers are like; what to say into a silence; each note of care. */
+  readonly good: number;
+  readonly silence: number;
+  readonly care: number;
+  /** Most notes of care, and most characters of any one text. */
+  readonly notes: number;
+  readonly characters: number;
+}
+
+const whole: Telling = { examples: true, good: Infinity, silence: Infinity, care: Infinity, notes: Infinity, characters: Infinity };
+const noExamples: Telling = { ...whole, examples: false };
+const shortNotes: Telling = { ...noExamples, care: 1 };
+const twoSentences: Telling = { ...shortNotes, good: 2 };
+/** Words to say into a silence are cut last: they are said as they stand. */
+const fewSentences: readonly Telling[] = [
+  { ...shortNotes, good: 1 },
+  { ...shortNotes, good: 1, silence: 2 },
+];
+const fewWords: Telling = { ...shortNotes, good: 1, silence: 1, notes: 1, characters: 110 };
 
 export function substituteSheet(input: SheetInput): Sheet<SubstituteData> {
   const { shown, say, library } = input;
@@ -88,16 +109,17 @@ function versionsOf({ shown, say }: SheetInput): readonly SubstituteVersion[] {
   const options: LessonOptions = { setting: 'class', pace, durations };
   const most = keep(pack, reading, all, mostStops);
   const steps: (readonly [size: number, stops: readonly Stop[], telling: Telling])[] = [
-    [usualSize, most, 'whole'],
-    [leastSize, most, 'whole'],
-    [leastSize, most, 'no examples'],
-    [leastSize, most, 'short notes'],
-    [leastSize, most, 'two sentences'],
+    [usualSize, most, whole],
+    [leastSize, most, whole],
+    [leastSize, most, noExamples],
+    [leastSize, most, shortNotes],
+    [leastSize, most, twoSentences],
   ];
-  for (let number = most.length - 1; number >= fewestStops; number--) steps.push([leastSize, keep(pack, reading, all, number), 'two sentences']);
+  for (let number = most.length - 1; number >= fewestStops; number--) steps.push([leastSize, keep(pack, reading, all, number), twoSentences]);
   const few = keep(pack, reading, all, fewestStops);
-  steps.push([leastSize, few, 'first sentences'], [leastSize, few, 'few words']);
-  for (let number = few.length - 1; number > 0; number--) steps.push([leastSize, keep(pack, reading, all, number), 'few words']);
+  for (const telling of fewSentences) steps.push([leastSize, few, telling]);
+  for (let number = few.length; number > 0; number--) steps.push([leastSize, keep(pack, reading, all, number), fewWords]);
+  if (few.length === 0) steps.push([leastSize, few, fewWords]);
   return steps.map(([size, stops, telling]) => versionOf({ pack, reading, all, stops, telling, size, options, say }));
 }
 
@@ -124,19 +146,19 @@ function versionOf(input: VersionInput): SubstituteVersion {
   const { pack, reading, all, stops, telling, size, options, say } = input;
   const words = say.paper.substitute;
   const numberOf = (stop: Stop) => pack.stops.indexOf(stop) + 1;
-  const cut = cutTo(telling, pack.language);
+  const cut = (text: string, sentences = Infinity) => cutTo(text, sentences, telling, pack.language);
   const must = mustAskOf({ ...pack, stops }, reading);
   const lesson = secondsOfLesson(pack.book, stops, options);
   const purpose = pack.readings.find((each) => each.reading === reading)?.purpose;
   const minutes = (seconds: number) => Math.max(1, Math.round(seconds / 60));
   const missing = all.filter((stop) => !stops.includes(stop)).map(numberOf);
-  const shortened = telling !== 'whole' && telling !== 'no examples';
+  const shortened = telling.care < Infinity;
   return {
     size,
     blanks: [words.place, words.seating, words.quiet].map((label) => ({ label, text: '' })),
     facts: linesOf([
       [words.reading, words.readingTime(minutes(lesson.reading + lesson.pageTurns), minutes(lesson.total))],
-      [words.purpose, purpose === undefined ? undefined : cut(firstSentences(purpose, 1, pack.language))],
+      [words.purpose, purpose === undefined ? undefined : cut(purpose, 1)],
     ]),
     stops: stops.map((stop) => ({ ...stopOf(stop, numberOf(stop), input, cut), must: stop === must ? words.must : '' })),
     times: timesOf(input, numberOf),
@@ -145,26 +167,17 @@ function versionOf(input: VersionInput): SubstituteVersion {
   };
 }
 
-function cutTo(telling: Telling, language: string): (text: string) => string {
-  switch (telling) {
-    case 'whole':
-    case 'no examples':
-    case 'short notes':
-      return (text) => text;
-    case 'two sentences':
-      return (text) => firstSentences(text, 2, language);
-    case 'first sentences':
-      return (text) => firstSentences(text, 1, language);
-    case 'few words':
-      return (text) => shortTo(firstSentences(text, 1, language), 110);
-  }
+type Cut = (text: string, sentences?: number) => string;
+
+function cutTo(text: string, sentences: number, { characters }: Telling, language: string): string {
+  return shortTo(sentences === Infinity ? text : firstSentences(text, sentences, language), characters);
 }
 
-function stopOf(stop: Stop, number: number, { pack, say, telling }: VersionInput, cut: (text: string) => string): Omit<SubstituteStop, 'must'> {
+function stopOf(stop: Stop, number: number, { pack, say, telling }: VersionInput, cut: Cut): Omit<SubstituteStop, 'must'> {
   const { substitute: words, readToCue, hide, opening } = say.paper;
   const models = (stop.models ?? []).slice(0, 2).map((model) => say.quoted(model.text));
-  const heard = stop.listenFor === undefined ? [] : [cut(stop.listenFor)];
-  const good = telling === 'whole' || heard.length === 0 ? [...heard, ...models.map(cut)] : heard;
+  const heard = stop.listenFor === undefined ? [] : [cut(stop.listenFor, telling.good)];
+  const good = telling.examples || heard.length === 0 ? [...heard, ...models.map((model) => cut(model))] : heard;
   const ways = [say.ways[stop.answer], ...(stop.or === undefined || stop.or === stop.answer ? [] : [say.lesson.orWay(say.ways[stop.or])])].join(', ');
   return {
     number: String(number),
@@ -174,7 +187,7 @@ function stopOf(stop: Stop, number: number, { pack, say, telling }: VersionInput
     lines: linesOf([
       [words.how, `${capital(ways)}: ${timingOf(stop, pack.plan.durations, say)}`],
       [words.good, good.join(' ')],
-      [words.silence, stop.ifQuiet === undefined ? undefined : cut(stop.ifQuiet)],
+      [words.silence, stop.ifQuiet === undefined ? undefined : cut(stop.ifQuiet, telling.silence)],
       [words.have, stop.materials === undefined ? undefined : cut(say.listed(stop.materials))],
     ]),
   };
@@ -205,20 +218,16 @@ function timesOf({ pack, reading, stops, options, say, telling }: VersionInput, 
       case 'part':
         return words.part(advice.opening, numbers([advice.stop])[0] ?? 0);
       case 'add':
-        return words.add(
-          advice.questions.slice(0, telling === 'whole' || telling === 'no examples' ? 2 : 1).flatMap((index) => (pack.questions?.[index] ? [say.quoted(pack.questions[index].ask)] : [])),
-        );
+        return words.add(advice.questions.slice(0, telling.care === Infinity ? 2 : 1).flatMap((index) => (pack.questions?.[index] ? [say.quoted(pack.questions[index].ask)] : [])));
     }
   }
 }
 
-function notesOf({ pack, stops, telling, say }: VersionInput, numberOf: (stop: Stop) => number, cut: (text: string) => string): readonly Line[] {
+function notesOf({ pack, stops, telling, say }: VersionInput, numberOf: (stop: Stop) => number, cut: Cut): readonly Line[] {
   const words = say.paper.substitute;
   const onPaper = stops.filter((stop) => stop.answer === 'write' || stop.answer === 'draw').map(numberOf);
   const taught = (pack.words ?? []).map((each) => each.word);
-  const care = (pack.care ?? [])
-    .slice(0, telling === 'few words' ? 1 : undefined)
-    .map((note) => (telling === 'whole' || telling === 'no examples' ? note : cut(firstSentences(note, 1, pack.language))));
+  const care = (pack.care ?? []).slice(0, telling.notes).map((note) => cut(note, telling.care));
   return linesOf([
     [words.words, cut([taught.length > 0 ? `${say.listed(taught)}. ${words.wordsNote}` : '', words.names].filter((part) => part !== '').join(' '))],
     [words.care, care.length > 0 ? care.join(' ') : words.noCare],
