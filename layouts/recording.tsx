@@ -70,7 +70,7 @@ function Film({ page, say, stops }: Props): JSX.Element | null {
       <p class="note">{say.recording.film(megabytes, say.span(length))}</p>
       <p class="film-switch" hidden>
         <label>
-          <input type="checkbox" checked autocomplete="off" /> {say.recording.waits}
+          <input type="checkbox" checked /> {say.recording.waits}
         </label>
       </p>
       <p class="film-status" role="status" />

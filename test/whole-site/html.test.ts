@@ -1,7 +1,7 @@
 /**
  * Every HTML file of the built site is sound HTML. Source of the rules: html-validate's recommended, document and a11y sets, after the HTML standard.
  * Left out: how a tag is spelt (case of the doctype, closing slashes, blanks at line ends), the length of a title, which is a pack's own,
- * and check sums for files that come from the same place as the page.
+ * submit buttons in forms that work as one chooses and are never sent, and check sums for files that come from the same place as the page.
  */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
