@@ -35,7 +35,7 @@ async function withVoices(path: string, voices: readonly Voice[], late = false):
         cancel: () => undefined,
         speak: (utterance: { text: string; onend?: () => void; voice: Voice }) => {
           heard.push(utterance.text.trim());
-          setTimeout(() => utterance.onend?.(), 120);
+          setTimeout(() => utterance.onend?.(), 1500);
         },
       };
       Object.defineProperty(window, 'speechSynthesis', { value: synthesis });
