@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto';
-import { copyFile, mkdir, mkdtemp, open, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { copyFile, mkdir, mkdtemp, open, readdir, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import { CannotPublish } from './cannot-publish.ts';
 
@@ -42,6 +42,19 @@ export async function stage(site: string): Promise<Staging> {
   } catch (error) {
     await unlock();
     throw error;
+  }
+}
+
+/** The site of ours that a path lies in, if there is one: the nearest folder above it that bears our mark, or the place where a site goes by default. */
+export async function siteAround(path: string): Promise<string | undefined> {
+  let start = dirname(resolve(path));
+  // A link may lead into a site under another name.
+  while (!(await exists(start)) && start !== dirname(start)) start = dirname(start);
+  const real = await realpath(start);
+  for (let folder = real === start ? dirname(resolve(path)) : real; ; folder = dirname(folder)) {
+    const mark = await readFile(join(folder, '.gitignore'), 'utf8').catch(() => undefined);
+    if (mark === siteMark || folder === resolve('site')) return folder;
+    if (folder === dirname(folder)) return undefined;
   }
 }
 

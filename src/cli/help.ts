@@ -9,6 +9,7 @@ const overview = `bookfellow: companion packs for reading picture books aloud
   bookfellow check    [--content DIR] [PATH…] [--json]          say what is wrong, and where
   bookfellow measure  FILE… [--language es] [--json]            count a text: words, sentences, readability
   bookfellow plan     PACK [--minutes N] [--start 9:05] [--json]  a lesson in minutes
+  bookfellow lesson   PACK --local FILE [--out FILE]            a substitute's sheet with the details of your room
   bookfellow new      SLUG [--content DIR]                      begin a new pack
   bookfellow preview  [--content DIR] [--port N]                build, show and rebuild on each change
 
@@ -68,6 +69,28 @@ Examples
   bookfellow plan seven-buttons --start 9:05
   bookfellow plan seven-buttons --minutes 12 --with group
   bookfellow plan seven-buttons --week`,
+  lesson: `bookfellow lesson: a substitute's sheet (PDF) with what must not be published
+
+  PACK            the pack's folder name, or its pack.md
+  --local FILE    a plain text with the details of your room
+  --out FILE      where the sheet goes (the pack's folder, private/substitute.pdf)
+  --language es   the pack's language, where it has more than one
+  --content DIR   the content folder (content)
+
+The text has a line for each thing, "Label: words", and may go on below:
+
+  It is kept: on the shelf behind the piano
+  Where they sit: on the rug, in the rows of yesterday
+  Signal for quiet: two claps
+  Who helps: next door, room 4
+  Going home: the list hangs inside the cupboard
+
+The first three fill the blanks of the first page; all others go on a second one. Keep
+the text out of what you share. The sheet is refused inside a published site, and is
+written so that only you can read it. The site never has any of this.
+
+Example
+  bookfellow lesson seven-buttons --local ~/my-room.txt`,
   new: `bookfellow new: begins a pack, with a remark at every field
 
   SLUG            the folder's name and web address: small letters, digits and dashes

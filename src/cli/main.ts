@@ -12,6 +12,7 @@ const commands: Readonly<Record<string, () => Promise<{ readonly run: Command }>
   check: () => import('./check-command.ts'),
   measure: () => import('./measure-command.ts'),
   plan: () => import('./plan-command.ts'),
+  lesson: () => import('./lesson-command.ts'),
   new: () => import('./new-command.ts'),
   preview: () => import('./preview-command.ts'),
 };
