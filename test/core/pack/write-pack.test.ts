@@ -208,7 +208,7 @@ const trees: fc.Arbitrary<Tree> = fc.oneof(
   fc.dictionary(fc.constantFrom('id', 'listen for', 'at', 'x: y'), fc.oneof(words, fc.array(words, { minLength: 1, maxLength: 2 })), { minKeys: 1, maxKeys: 3 }),
 );
 
-test('any change to any file does what it means and nothing else (2,000 changes)', () => {
+test('any change to any file does what it means and nothing else (500 changes)', () => {
   const kinds = new Map<string, number>();
   const refused: string[] = [];
   fc.assert(
@@ -252,8 +252,8 @@ test('any change to any file does what it means and nothing else (2,000 changes)
         return true;
       },
     ),
-    { numRuns: 2000 },
+    { numRuns: 500 },
   );
-  expect(refused.length).toBeLessThan(200);
-  expect([...kinds.values()].every((count) => count > 100)).toBe(true);
+  expect(refused.length).toBeLessThan(60);
+  expect([...kinds.values()].every((count) => count > 40)).toBe(true);
 });
