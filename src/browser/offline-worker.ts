@@ -37,8 +37,8 @@ interface WorkerSelf {
   addEventListener(name: 'message', listener: (event: Messaged) => void): void;
 }
 declare const self: WorkerSelf;
-/** Put in by the build: pages that say "not saved" by the beginning of their language's addresses, what these need, and a hash of all that. */
-declare const shell: { readonly version: string; readonly notSaved: Readonly<Record<string, string>>; readonly files: readonly string[] };
+/** Put in by the build: pages that say "not saved" by the beginning of their language's addresses, what these need, the widths that pictures come in, and a hash of all that. */
+declare const shell: { readonly version: string; readonly widths: readonly number[]; readonly notSaved: Readonly<Record<string, string>>; readonly files: readonly string[] };
 
 const root = self.registration.scope;
 const mine = 'bookfellow ';
@@ -97,21 +97,22 @@ async function fromCopies(request: Request): Promise<Response | undefined> {
   if (request.mode === 'navigate') url.search = '';
   const names = (await caches.keys()).filter((name) => name.startsWith(`${mine}${root} `)).reverse();
   const wanted = request.mode === 'navigate' && !/\/$|\.\w+$/.test(url.pathname) ? [url.href, `${url.href}/`] : [url.href.replace(/\/index\.html$/, '/')];
-  for (const name of names) {
-    const cache = await caches.open(name);
+  // Caches are asked by name and never opened here: opening one that is being taken away would bring it back, empty.
+  for (const cacheName of names) {
     for (const each of wanted) {
-      const found = await cache.match(each);
+      const found = await caches.match(each, { cacheName });
       // A page's links are relative, so a page without its last slash is sent to where it has one, as a server would.
       if (found) return each === `${url.href}/` ? Response.redirect(each, 302) : found;
     }
   }
   const picture = /^(.*\/pictures\/.*)-\d+\.(?:webp|jpg)$/.exec(url.href)?.[1];
   if (picture === undefined) return undefined;
-  for (const name of names) {
-    const cache = await caches.open(name);
-    const other = (await cache.keys()).find((each) => each.url.startsWith(`${picture}-`));
-    // The network has the picture in the width asked for; this one is for when there is none.
-    if (other) return fetch(request).catch(async () => (await cache.match(other)) ?? Response.error());
+  for (const cacheName of names) {
+    for (const width of shell.widths) {
+      const other = await caches.match(`${picture}-${String(width)}.webp`, { cacheName });
+      // The network has the picture in the width asked for; this one is for when there is none.
+      if (other) return fetch(request).catch(() => other);
+    }
   }
   return undefined;
 }
@@ -157,7 +158,7 @@ async function addAll(name: string, files: readonly string[]): Promise<void> {
 async function notSaved(url: string): Promise<Response> {
   const path = url.slice(root.length);
   const [, page = ''] = Object.entries(shell.notSaved).find(([begin]) => begin !== '' && path.startsWith(begin)) ?? ['', shell.notSaved['']];
-  const saved = await (await caches.open(shellName)).match(root + page);
+  const saved = await caches.match(root + page, { cacheName: shellName });
   if (!saved) return Response.error();
   const html = (await saved.text()).replace(/(href|src)="(?!data:|#|[a-z]+:)([^"]*)"/g, (_, name: string, link: string) => `${name}="${new URL(link, root + page).href}"`);
   return new Response(html, { status: 503, headers: { 'content-type': 'text/html; charset=utf-8' } });

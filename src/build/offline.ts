@@ -5,6 +5,7 @@ import { rootOf, fileOf } from '../outputs/addresses.ts';
 import type { Assets, Page, ShownPack } from '../outputs/views.ts';
 import type { Library } from '../core/pack/library.ts';
 import { workerScript } from './browser-code.ts';
+import { widths } from './pictures.ts';
 import type { SiteFile } from './publish.ts';
 
 /** Width of the pictures in a book's copy, in pixels: sharp on a phone, and one file a picture. */
@@ -64,7 +65,7 @@ async function worker({ library, pages, assets }: Made, sized: (url: string) => 
   const notSaved = Object.fromEntries(pages.filter((page) => page.view.kind === 'unsaved').map((page) => [rootOf(page.language, library.language), page.url]));
   const files = [...Object.values(notSaved), assets.css, ...assets.later.filter((url) => url.endsWith('.woff2'))];
   const version = hashOf(Buffer.from((await Promise.all(files.map(sized))).map((each) => each.hash).join()));
-  return { url: 'offline-worker.js', text: await workerScript('src/browser/offline-worker.ts', { shell: { version, notSaved, files } }) };
+  return { url: 'offline-worker.js', text: await workerScript('src/browser/offline-worker.ts', { shell: { version, widths, notSaved, files } }) };
 }
 
 function hashOf(bytes: Buffer): string {
