@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
-import { useId } from 'preact/hooks';
 import type { FeelingData, StopData } from '../../outputs/booklet-data.ts';
 import { useKeeper, type Desk } from './desk.ts';
+import { useOwnId } from './own-id.ts';
 
 const cannotTell = 'cannot-tell';
 
@@ -10,7 +10,7 @@ export function Feeling({ desk, stop }: { readonly desk: Desk; readonly stop: St
   useKeeper(desk);
   const { keeper, words } = desk;
   const say = words.screen.feeling;
-  const group = useId();
+  const group = useOwnId();
   const kept = keeper.placed(stop.id, 'feeling', 'cannot-tell');
   const chosen = new Set(kept.map(({ entry: { value } }) => (value.kind === 'feeling' ? value.word : cannotTell)));
   const { near, other } = kinOf(desk, stop);

@@ -1,14 +1,14 @@
 import type { JSX } from 'preact';
-import { useId } from 'preact/hooks';
 import { AskFirst } from './ask-first.tsx';
 import { useKeeper, type Desk } from './desk.ts';
+import { useOwnId } from './own-id.ts';
 
 /** What is for the grown-up to decide: the microphone, and erasing. Folded, at the end of the first page. */
 export function GrownUp({ desk, onErased }: { readonly desk: Desk; readonly onErased: () => void }): JSX.Element {
   useKeeper(desk);
   const { keeper, words } = desk;
   const say = words.screen.grown;
-  const id = useId();
+  const id = useOwnId();
   const erase = (what: 'this' | 'all') => {
     void (what === 'all' ? keeper.eraseAll() : keeper.erase()).then(() => {
       onErased();

@@ -1,5 +1,6 @@
 import type { JSX, RefObject } from 'preact';
-import { useEffect, useId, useLayoutEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { useOwnId } from './own-id.ts';
 
 interface Props {
   readonly label: string;
@@ -12,7 +13,7 @@ interface Props {
 
 /** Ruled lines to write on, as many as the text needs. No limit, no spelling marks: nobody corrects a child here. */
 export function Lines({ label, text, onText, field, rows = 3 }: Props): JSX.Element {
-  const id = useId();
+  const id = useOwnId();
   const own = useRef<HTMLTextAreaElement>(null);
   const at = field ?? own;
   const grow = () => {

@@ -1,9 +1,10 @@
 import type { JSX } from 'preact';
-import { useId, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { useKeeper, type Desk } from './desk.ts';
 import { base64 } from './base64.ts';
 import { Lines } from './lines.tsx';
 import { TakeAway } from './text-answer.tsx';
+import { useOwnId } from './own-id.ts';
 
 /** Pixels of the longer side that a photo is shrunk to, and how strongly it is pressed. source: common practice, no source. */
 const longest = 1280;
@@ -20,7 +21,7 @@ export function Photo({ desk, to, of }: Props): JSX.Element {
   useKeeper(desk);
   const { keeper, words } = desk;
   const say = words.screen.photo;
-  const id = useId();
+  const id = useOwnId();
   const [broken, setBroken] = useState(false);
   const add = async (field: HTMLInputElement) => {
     const file = field.files?.[0];

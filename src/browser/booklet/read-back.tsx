@@ -1,10 +1,11 @@
 import type { JSX } from 'preact';
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { isNamed, type Booklet } from '../../core/booklet/booklet.ts';
 import { bringBack, kinship, leftBehind, mergeBooklets } from '../../core/booklet/merge-booklets.ts';
 import { readBooklet } from '../../core/booklet/read-booklet.ts';
 import type { Desk } from './desk.ts';
 import { storage } from './storage.ts';
+import { useOwnId } from './own-id.ts';
 
 /** What a file turned out to be, and what there is to choose. */
 type Told = { readonly lines: readonly string[]; readonly older?: Booklet; readonly twin?: Booklet };
@@ -13,7 +14,7 @@ type Told = { readonly lines: readonly string[]; readonly older?: Booklet; reado
 export function ReadBack({ desk }: { readonly desk: Desk }): JSX.Element {
   const { keeper, words } = desk;
   const say = words.screen.mine;
-  const id = useId();
+  const id = useOwnId();
   const [told, setTold] = useState<Told>();
   const result = useRef<HTMLDivElement>(null);
   useEffect(() => {
