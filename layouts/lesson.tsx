@@ -4,6 +4,7 @@ import { phrasesFor } from '../src/core/languages/pick-language.ts';
 import type { PackFields } from '../src/core/pack/pack.ts';
 import { usualChoices } from '../src/outputs/lesson-choices.ts';
 import { lessonDataOf } from '../src/outputs/lesson-data.ts';
+import { linkFrom } from '../src/outputs/addresses.ts';
 import { sheetOf } from '../src/outputs/lesson-sheet.ts';
 import type { PackView, PageOf } from '../src/outputs/views.ts';
 import { DataIsland, Document } from './parts/document.tsx';
@@ -24,6 +25,7 @@ export function Lesson(page: PageOf<PackView>): JSX.Element {
   const say = phrasesFor(page.language);
   const data = lessonDataOf(pack);
   const sheet = sheetOf(data, usualChoices(data));
+  const substitute = page.view.shown.papers.find((paper) => paper.kind === 'substitute');
   const parts = { data, sheet, say: say.sheet, card: cardsOf(page) };
   return (
     <Document
@@ -39,6 +41,14 @@ export function Lesson(page: PageOf<PackView>): JSX.Element {
         <h1>{pack.title}</h1>
         <p class="by">{say.book.by(pack.book.author, pack.book.illustrator)}</p>
         <p class="lead">{say.lesson.lead}</p>
+        <p class="jumps">
+          <a href="#minutes">{say.lesson.toMinutes}</a>
+          {substitute && (
+            <a href={linkFrom(page.url, substitute.url)} type="application/pdf">
+              {say.paper.kinds.substitute} ({say.paper.file(substitute.pages, Math.max(1, Math.round(substitute.bytes / 1000)))})
+            </a>
+          )}
+        </p>
       </header>
       <Glance pack={pack} say={say} />
       <Before pack={pack} say={say} />

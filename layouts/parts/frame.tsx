@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 
-/** Keeps a full stop on the line of the blank before it. */
-const wordJoiner = '\u2060';
+/** A mark that belongs to the blank before it, and stays on its line. */
+const closingMark = /^[.,;:!?)»”…]+/;
 
 /** A sentence to complete: each run of underscores becomes a line, and is said as a blank. */
 export function Frame({ text, blank }: { readonly text: string; readonly blank: string }): JSX.Element {
@@ -11,11 +11,14 @@ export function Frame({ text, blank }: { readonly text: string; readonly blank: 
       {parts.map((part, index) => (
         <>
           {index > 0 && (
-            <span class="blank">
-              <span class="unseen">{blank}</span>
+            <span class="blank-and-mark">
+              <span class="blank">
+                <span class="unseen">{blank}</span>
+              </span>
+              {closingMark.exec(part)?.[0]}
             </span>
           )}
-          {index > 0 ? part.replace(/^(?=[.,;:!?])/, wordJoiner) : part}
+          {index > 0 ? part.replace(closingMark, '') : part}
         </>
       ))}
     </span>

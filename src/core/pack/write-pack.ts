@@ -115,9 +115,10 @@ class YamlText {
   #replace(found: Found, value: Tree): string | undefined {
     const { node, pair, holder } = found;
     const inFlow = holder?.flow === true;
-    const indent = holder ? this.#columnOf(holder) + 2 : 2;
     if (inFlow && typeof value === 'object') return undefined;
     const [begin, end] = this.#valueRange(node, pair);
+    // A list's item stands where its author put it behind the dash; a field's value two spaces in from its name.
+    const indent = pair || !holder ? (holder ? this.#columnOf(holder) : 0) + 2 : begin - this.#lineStart(begin);
     const before = pair && this.yaml[begin - 1] === ':' ? ' ' : '';
     // What ends with a line break, a list or a text of several lines, leaves one behind.
     const tail = this.yaml[end - 1] === '\n' ? this.newline : '';
