@@ -1,5 +1,5 @@
 /** `npm test`: every check there is, each told in a plain line, and one sum at the end. */
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
@@ -21,6 +21,23 @@ function programOf(packageName: string, program = packageName): string {
 
 function runNode(args: readonly string[], env: Readonly<Record<string, string>> = {}): boolean {
   return spawnSync(process.execPath, args, { cwd: root, stdio: 'inherit', env: { ...process.env, ...env } }).status === 0;
+}
+
+/** Runs a check beside others; what it says is kept together and printed when it has ended. */
+async function check(name: string, args: readonly string[]): Promise<void> {
+  await step(name, () => {
+    const child = spawn(process.execPath, args, { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] });
+    const said: Buffer[] = [];
+    child.stdout.on('data', (part: Buffer) => said.push(part));
+    child.stderr.on('data', (part: Buffer) => said.push(part));
+    return new Promise<boolean>((resolve, reject) => {
+      child.on('error', reject);
+      child.on('close', (code) => {
+        process.stdout.write(Buffer.concat(said));
+        resolve(code === 0);
+      });
+    });
+  });
 }
 
 async function step(name: string, work: () => boolean | Promise<boolean>): Promise<boolean> {
@@ -69,15 +86,20 @@ await step('a browser to test with', async () => {
   console.log(`        ${path}`);
   return true;
 });
-await step('types: everything (tsc)', () => runNode([tsc, '--noEmit']));
-await step('types: the core without Node and without a browser (tsc -p src/core)', () => runNode([tsc, '-p', 'src/core', '--noEmit']));
-await step('rules for code (eslint)', () => runNode([programOf('eslint'), '--config', '.config/eslint.config.js', '--max-warnings=0', 'src', 'layouts', 'test', '.config']));
-await step('format (prettier)', () => runNode([programOf('prettier'), '--check', '--log-level=warn', 'src', 'layouts', 'test', '.config']));
-await step('the demo library, built strictly', async () => {
-  const { buildDemo } = await import('./whole-site/site.ts');
-  env['BOOKFELLOW_TEST_SITE'] = await buildDemo(scratch);
-  return true;
-});
+// Two lanes: the rules for code take as long as all that stands beside them, and a small machine has two cores.
+await Promise.all([
+  check('rules for code (eslint)', [programOf('eslint'), '--config', '.config/eslint.config.js', '--max-warnings=0', 'src', 'layouts', 'test', '.config']),
+  (async () => {
+    await check('types: everything (tsc)', [tsc, '--noEmit']);
+    await check('types: the core without Node and without a browser (tsc -p src/core)', [tsc, '-p', 'src/core', '--noEmit']);
+    await check('format (prettier)', [programOf('prettier'), '--check', '--log-level=warn', 'src', 'layouts', 'test', '.config']);
+    await step('the demo library, built strictly', async () => {
+      const { buildDemo } = await import('./whole-site/site.ts');
+      env['BOOKFELLOW_TEST_SITE'] = await buildDemo(scratch);
+      return true;
+    });
+  })(),
+]);
 runVitest(env, process.argv.slice(2));
 
 rmSync(scratch, { recursive: true, force: true });

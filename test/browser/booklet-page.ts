@@ -1,8 +1,8 @@
 /** How the tests of the booklet open one, turn its pages and look at what a device keeps. */
-import { AxeBuilder } from '@axe-core/playwright';
 import type { BrowserContext, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { Entry } from '../../src/core/booklet/booklet.ts';
+import { axeObjects } from '../whole-site/axe.ts';
 
 export const pack = 'packs/the-lamp-on-the-jetty/booklet/';
 
@@ -103,12 +103,7 @@ export async function onDevice(page: Page): Promise<{ readonly databases: readon
   });
 }
 
-/** What axe objects to, at the page as it stands. Source: WCAG 2.2, A and AA, and axe's best practices. */
+/** What axe objects to, at the page as it stands. */
 export async function axe(page: Page, where: string): Promise<void> {
-  const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22a', 'wcag22aa', 'best-practice'];
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).withTags(tags).analyze();
-  expect(
-    violations.flatMap(({ id, nodes }) => nodes.map((node) => `${where}: ${id} at ${node.target.join(' ')} ${node.any[0]?.message ?? node.all[0]?.message ?? node.none[0]?.message ?? ''}`)),
-    where,
-  ).toEqual([]);
+  expect(await axeObjects(page), where).toEqual([]);
 }

@@ -212,7 +212,7 @@ const trees: fc.Arbitrary<Tree> = fc.oneof(
   fc.dictionary(fc.constantFrom('id', 'listen for', 'at', 'x: y'), fc.oneof(words, fc.array(words, { minLength: 1, maxLength: 2 })), { minKeys: 1, maxKeys: 3 }),
 );
 
-test('any change to any file does what it means and nothing else (500 changes)', () => {
+test('any change to any file does what it means and nothing else (200 changes)', () => {
   const kinds = new Map<string, number>();
   const refused: string[] = [];
   fc.assert(
@@ -257,8 +257,8 @@ test('any change to any file does what it means and nothing else (500 changes)',
       },
     ),
     // The same changes each time, so that a red run can be run again; 6,000 others were tried when this was written.
-    { numRuns: 500, seed: 20_261_125 },
+    { numRuns: 200, seed: 20_261_125 },
   );
-  expect(refused.length).toBeLessThan(60);
-  expect([...kinds.values()].every((count) => count > 40)).toBe(true);
+  expect(refused.length).toBeLessThan(24);
+  expect([...kinds.values()].every((count) => count > 16)).toBe(true);
 });
