@@ -173,13 +173,13 @@ async function start(main: HTMLElement, data: BookletData): Promise<void> {
   matchMedia('print').addEventListener('change', ({ matches }) => toPaper(matches));
 
   const before = openBefore(data);
-  const asked = location.hash.slice(1) || 'cover';
   if (before && (await keeper.readers()).some((each) => each.bookmark.pattern === before.pattern && each.bookmark.colour === before.colour)) {
     await keeper.open(before);
     ready();
   }
   main.classList.add('on-screen');
-  show(asked, false);
+  // Read last: somebody may have gone to another page while the booklet was fetched.
+  show(location.hash.slice(1) || 'cover', false);
 }
 
 function added(to: HTMLElement, tag: string, kind: string): HTMLElement {

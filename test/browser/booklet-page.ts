@@ -7,8 +7,8 @@ import { axeObjects } from '../whole-site/axe.ts';
 export const pack = 'packs/the-lamp-on-the-jetty/booklet/';
 
 /** A page of the booklet whose script has begun. Whatever goes wrong in it is gathered in `faults`. */
-export async function bookletPage(context: BrowserContext, address: string, path = pack): Promise<{ readonly page: Page; readonly faults: string[] }> {
-  const page = await context.newPage();
+export async function bookletPage(context: BrowserContext, address: string, path = pack, opened?: Page): Promise<{ readonly page: Page; readonly faults: string[] }> {
+  const page = opened ?? (await context.newPage());
   const faults: string[] = [];
   page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
   page.on('console', (message) => {

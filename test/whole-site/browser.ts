@@ -1,5 +1,5 @@
 /** The browser that the whole-site tests look through: nothing of it speaks to the outside. */
-import { chromium, type Browser } from 'playwright-core';
+import { chromium, type Browser, type BrowserContext, type BrowserContextOptions } from 'playwright-core';
 import { findBrowser } from './find-browser.ts';
 
 const quiet = [
@@ -20,4 +20,10 @@ const quiet = [
 export async function startBrowser(): Promise<Browser> {
   const { path, flags } = await findBrowser();
   return chromium.launch({ executablePath: path, args: [...new Set([...flags, ...quiet])], headless: true });
+}
+
+/** Starts it with a profile of its own in a folder, as a family's browser has: what it keeps is there when it is started again. */
+export async function startBrowserIn(profile: string, options: BrowserContextOptions & { readonly acceptDownloads?: boolean } = {}): Promise<BrowserContext> {
+  const { path, flags } = await findBrowser();
+  return chromium.launchPersistentContext(profile, { ...options, executablePath: path, args: [...new Set([...flags, ...quiet])], headless: true });
 }

@@ -18,6 +18,9 @@ interface Props {
 const widths = { '0': 10, '1': 24, '2': 52 } as const;
 type Width = keyof typeof widths;
 
+/** Milliseconds after which a line that is still growing is kept as far as it came: small hands draw long without lifting. source: common practice, no source. */
+const longLine = 2000;
+
 /** Steps that can be taken back, also after the page was opened anew. */
 const mostSteps = 50;
 
@@ -62,8 +65,11 @@ function Paper({ desk, name, marks, about, onChange }: PaperProps): JSX.Element 
   const [undone, setUndone] = useState<readonly (readonly Mark[])[]>([]);
   // Steps back to begin with: the drawing without its last marks, one by one.
   const [steps, setSteps] = useState<readonly (readonly Mark[])[]>(() => marks.slice(-mostSteps).map((_, index, last) => marks.slice(0, marks.length - last.length + index)));
-  const now = useRef({ marks, about, ink, width, thing });
-  now.current = { marks, about, ink, width, thing };
+  const now = useRef({ marks, about, ink, width, thing, onChange });
+  now.current = { marks, about, ink, width, thing, onChange };
+
+  // While a long line grows: the drawing without it, and when it was last kept.
+  const growing = useRef<{ readonly before: readonly Mark[]; kept: number }>(null);
 
   const change = (next: readonly Mark[]) => {
     setSteps((before) => [...before, now.current.marks].slice(-mostSteps));
@@ -98,8 +104,18 @@ function Paper({ desk, name, marks, about, onChange }: PaperProps): JSX.Element 
     again.observe(at);
     const hand = follow(at, {
       brush: () => (now.current.thing ? undefined : { ink: now.current.ink, width: widths[now.current.width] }),
-      onGrow: (line) => show(at, [...now.current.marks, line]),
-      onLine: (line) => change([...now.current.marks, line]),
+      onGrow: (line) => {
+        const under = (growing.current ??= { before: now.current.marks, kept: performance.now() });
+        show(at, [...under.before, line]);
+        if (performance.now() - under.kept < longLine) return;
+        under.kept = performance.now();
+        now.current.onChange([...under.before, line], now.current.about);
+      },
+      onLine: (line) => {
+        if (growing.current) now.current = { ...now.current, marks: growing.current.before };
+        growing.current = null;
+        change([...now.current.marks, line]);
+      },
     });
     // A page that is put away in the middle of a line keeps the line as far as it came.
     const hidden = () => document.visibilityState === 'hidden' && hand.finish();

@@ -1,6 +1,7 @@
 import { isEmpty, isNamed, newBooklet, put, sortedPrompts, takeAway, type Booklet, type Bookmark, type Entry, type Kind, type Name, type Prompt, type Value } from '../../core/booklet/booklet.ts';
 import { mergeBooklets } from '../../core/booklet/merge-booklets.ts';
 import { keyOf, keyText, notKept, type BookletKey, type PackKey, type Settings } from './kept-booklet.ts';
+import { askToStay } from './lasting.ts';
 import { storage } from './storage.ts';
 
 /**
@@ -11,7 +12,7 @@ import { storage } from './storage.ts';
 /** What there is to say about keeping. Silent while somebody works. */
 export type Keeping = 'silent' | 'kept' | 'full' | 'blocked';
 
-/** Milliseconds of pause after which is kept, and the longest that work without a pause waits. source: common practice, no source. */
+/** Milliseconds of pause after which a text is kept and a person is told, and the longest that work without a pause waits. source: common practice, no source. */
 const pause = { short: 600, most: 2500 } as const;
 
 /** An entry in its place on the page: a place stays the same while its text changes. */
@@ -36,6 +37,7 @@ export class Keeper {
   private unsaved = false;
   private since = 0;
   private timer: ReturnType<typeof setTimeout> | undefined;
+  private telling: ReturnType<typeof setTimeout> | undefined;
   private saving: Promise<void> | undefined;
 
   constructor(
@@ -94,7 +96,7 @@ export class Keeper {
       if (made) this.places.set(nameText(made), at);
       this.booklet = next;
     }
-    this.changed();
+    this.changed(!isTyped(value, old?.value));
     return at;
   }
 
@@ -102,13 +104,13 @@ export class Keeper {
   putOnly(to: string, value: Value | undefined, ...kinds: readonly Kind[]): void {
     for (const { entry } of this.placed(to, ...kinds)) if (this.booklet) this.booklet = takeAway(this.booklet, entry);
     if (value) this.put(to, value);
-    else this.changed();
+    else this.changed(true);
   }
 
   remove(name: Name): void {
     if (!this.booklet?.entries.some((each) => isNamed(each, name))) return;
     this.booklet = takeAway(this.booklet, name);
-    this.changed();
+    this.changed(true);
   }
 
   /** A number for an editor that holds nothing yet. */
@@ -119,7 +121,7 @@ export class Keeper {
   /** Puts a copy of this booklet, or another reader's whole booklet, in the open one's place. */
   take(booklet: Booklet): void {
     this.booklet = booklet;
-    this.changed();
+    this.changed(true);
   }
 
   /** The writer that stands for this opening of the page. */
@@ -158,6 +160,7 @@ export class Keeper {
   /** Closes the booklet so that nothing of it can be kept any more. */
   async letGo(): Promise<void> {
     clearTimeout(this.timer);
+    clearTimeout(this.telling);
     this.unsaved = false;
     await this.saving;
     this.unsaved = false;
@@ -170,14 +173,25 @@ export class Keeper {
     return this.booklet !== undefined;
   }
 
-  private changed(): void {
+  private changed(atOnce = false): void {
     this.unsaved = true;
     if (this.keeping === 'kept') this.keeping = 'silent';
     const now = Date.now();
     if (this.timer === undefined) this.since = now;
     clearTimeout(this.timer);
-    this.timer = setTimeout(() => void this.saveNow(), Math.max(0, Math.min(pause.short, this.since + pause.most - now)));
+    clearTimeout(this.telling);
+    this.timer = setTimeout(() => void this.saveNow(), atOnce ? 0 : Math.max(0, Math.min(pause.short, this.since + pause.most - now)));
     this.tell();
+  }
+
+  /** Says that all is kept once nothing was changed for a pause: at most once a pause, however often something was kept. */
+  private sayKept(): void {
+    clearTimeout(this.telling);
+    this.telling = setTimeout(() => {
+      if (!this.booklet || this.unsaved) return;
+      this.keeping = 'kept';
+      this.tell();
+    }, pause.short);
   }
 
   private async save(): Promise<void> {
@@ -188,8 +202,9 @@ export class Keeper {
     try {
       const kept = await storage.save({ booklet, settings });
       if (!this.booklet || this.booklet.id !== booklet.id) return;
-      // While somebody goes on writing there is no pause yet, and nothing to be said.
-      this.keeping = this.booklet === booklet ? 'kept' : 'silent';
+      this.keeping = 'silent';
+      this.sayKept();
+      if (booklet.entries.length > 0) askToStay();
       this.adopt(this.booklet === booklet ? kept : mergeBooklets(this.booklet, kept));
       this.channel?.postMessage({ kept: keyText(keyOf(booklet)) });
     } catch (fault) {
@@ -239,6 +254,12 @@ export class Keeper {
   private tell(): void {
     for (const listener of this.listeners) listener();
   }
+}
+
+/** What grows letter by letter waits for a pause; all else is kept as soon as it is done. */
+function isTyped(value: Value, old: Value | undefined): boolean {
+  if ('text' in value) return true;
+  return 'about' in value && value.about !== (old && 'about' in old ? old.about : '');
 }
 
 const nameText = ({ writer, count }: Name): string => `${writer} ${String(count)}`;

@@ -1,9 +1,10 @@
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { entriesOf, isEmpty, wholeBook } from '../../core/booklet/booklet.ts';
 import { useKeeper, type Desk } from './desk.ts';
 import { bookletFile, canShare, saveFile, share } from './hand-over.ts';
 import { KeptAnswer } from './kept-answer.tsx';
+import { isLasting } from './lasting.ts';
 import { ReadBack } from './read-back.tsx';
 
 export { KeptAnswers } from './kept-sheets.tsx';
@@ -53,6 +54,8 @@ function HandOver({ desk }: { readonly desk: Desk }): JSX.Element {
   const { keeper, words } = desk;
   const say = words.screen.mine;
   const [told, setTold] = useState('');
+  const [lasting, setLasting] = useState<boolean>();
+  useEffect(() => void isLasting().then(setLasting), []);
   const [sharing] = useState(() => canShare(new File(['x'], 'x.booklet.html', { type: 'text/html' })));
   const make = () => keeper.booklet && bookletFile(keeper.booklet, desk);
   const save = () => {
@@ -68,7 +71,9 @@ function HandOver({ desk }: { readonly desk: Desk }): JSX.Element {
   return (
     <section class="hand-over" aria-labelledby="hand-over">
       <h3 id="hand-over">{say.hand}</h3>
-      <p class="note">{say.handNote}</p>
+      <p class="note">
+        {say.handNote} {lasting === undefined ? '' : lasting ? say.stays : say.mayGo}
+      </p>
       <p class="button-row">
         <button type="button" class="page-button" onClick={save}>
           {say.save}

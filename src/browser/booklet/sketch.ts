@@ -70,7 +70,7 @@ export function follow(canvas: HTMLCanvasElement, hand: Hand): { readonly stop: 
   let pointer: number | undefined;
   let points: number[] = [];
   let brush: Brush | undefined;
-  const line = (): Mark | undefined => (brush && points.length > 0 ? { do: 'line', ink: brush.ink, width: brush.width, points } : undefined);
+  const line = (): Mark | undefined => (brush && points.length > 0 ? { do: 'line', ink: brush.ink, width: brush.width, points: [...points] } : undefined);
 
   const add = (event: PointerEvent) => {
     const [x, y] = placeOnPaper(canvas, event);
