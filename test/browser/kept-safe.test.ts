@@ -34,7 +34,10 @@ const values = (entries: readonly Entry[]) => entries.map(({ to, value }) => ({ 
 const written = (page: Page) => page.locator('.is-open textarea').first();
 /** Marks of the drawings on the device. */
 const marksOf = (entries: readonly Entry[]) => entries.flatMap(({ value }) => (value.kind === 'drawing' ? value.marks : []));
-const told = (what: string, ...numbers: readonly unknown[]) => console.log(`${what}: ${numbers.join(', ')}`);
+const told = (what: string, ...numbers: readonly unknown[]) => {
+  // eslint-disable-next-line no-console -- the counts are to be read
+  console.log(`${what}: ${numbers.join(', ')}`);
+};
 
 /** A text, a drawing of two lines, a feeling word, stars: four things kept. */
 async function answerFour(page: Page): Promise<void> {
