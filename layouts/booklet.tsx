@@ -5,6 +5,7 @@ import { phrasesFor } from '../src/core/languages/pick-language.ts';
 import type { PackFields, Stop, Way } from '../src/core/pack/pack.ts';
 import { linkFrom } from '../src/outputs/addresses.ts';
 import { bookletData, starWords, waysOf } from '../src/outputs/booklet-data.ts';
+import { rulingOf, type Ruling } from '../src/outputs/sheets/ruling.ts';
 import type { BuiltPicture, PackView, PageOf } from '../src/outputs/views.ts';
 import { DataIsland, Document } from './parts/document.tsx';
 import { FeelingWord } from './parts/feeling-word.tsx';
@@ -14,9 +15,6 @@ import { faceOf } from './parts/pack-links.tsx';
 import { PaperLinks } from './parts/paper-links.tsx';
 import { Plate } from './parts/picture.tsx';
 import { Ribbon } from './parts/ribbon.tsx';
-
-/** Lines to write on at a stop: enough for a sentence with a reason. */
-const linesOfStop = 3;
 
 /** The pages a child answers on. They ask and give room; an answer is never on them. */
 export function Booklet(page: PageOf<PackView>): JSX.Element {
@@ -149,7 +147,7 @@ function Sheet({ pack, stop, number, say, picture, linkTo }: SheetProps): JSX.El
           </div>
         )}
         {ways.map((way) => (
-          <Room way={way} say={say} />
+          <Room way={way} ruling={rulingOf(pack)} say={say} />
         ))}
       </div>
     </li>
@@ -157,12 +155,12 @@ function Sheet({ pack, stop, number, say, picture, linkTo }: SheetProps): JSX.El
 }
 
 /** Room on the paper, where a way needs it. */
-function Room({ way, say }: { readonly way: Way; readonly say: Phrases }): JSX.Element | null {
+function Room({ way, ruling, say }: { readonly way: Way; readonly ruling: Ruling; readonly say: Phrases }): JSX.Element | null {
   if (way === 'draw') return <div class="drawing-box" role="img" aria-label={say.booklet.box} />;
   if (way !== 'write') return null;
   return (
-    <div class="ruling" role="img" aria-label={say.booklet.lines}>
-      {Array.from({ length: linesOfStop }, () => (
+    <div class={`ruling ruled-${ruling.name}`} role="img" aria-label={say.booklet.lines}>
+      {Array.from({ length: ruling.lines }, () => (
         <div class="ruled-line">
           <div class="ruled-half" />
         </div>
