@@ -4,8 +4,9 @@ import { phrasesFor } from '../src/core/languages/pick-language.ts';
 import type { PackFields } from '../src/core/pack/pack.ts';
 import { usualChoices } from '../src/outputs/lesson-choices.ts';
 import { lessonDataOf } from '../src/outputs/lesson-data.ts';
-import { linkFrom } from '../src/outputs/addresses.ts';
+import { linkFrom, rootOf } from '../src/outputs/addresses.ts';
 import { sheetOf } from '../src/outputs/lesson-sheet.ts';
+import { stackFileUrl } from '../src/outputs/stack-data.ts';
 import type { PackView, PageOf } from '../src/outputs/views.ts';
 import { DataIsland, Document } from './parts/document.tsx';
 import { Fit, Remedies } from './parts/lesson-fit.tsx';
@@ -76,6 +77,20 @@ export function Lesson(page: PageOf<PackView>): JSX.Element {
       <Words pack={pack} say={say} />
       <Feelings pack={pack} say={say} />
       <PaperLinks page={page} kinds={['lesson', 'substitute', 'booklet', 'cards', 'letter']} />
+      <section class="to-stack" aria-labelledby="to-stack">
+        <h2 id="to-stack">{say.stack.kind}</h2>
+        <p>
+          <a class="onward" href={linkFrom(page.url, `${rootOf(page.language, page.library.language)}stack/`)}>
+            {say.stack.fromLesson}
+          </a>{' '}
+          <span class="note">{say.stack.fromLessonNote}</span>
+        </p>
+        <p>
+          <a class="onward" href={linkFrom(page.url, stackFileUrl(page.view.shown))} download={`${pack.slug}-${pack.language}.stack.json`}>
+            {say.stack.packFile}
+          </a>
+        </p>
+      </section>
       <Rights pack={pack} say={say} />
       <Maker pack={pack} language={page.language} />
       <DataIsland id="lesson-data" data={data} />

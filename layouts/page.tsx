@@ -8,6 +8,7 @@ import { Missing, Unsaved } from './missing.tsx';
 import { Prose } from './prose.tsx';
 import { Recording } from './recording.tsx';
 import { Quality } from './quality.tsx';
+import { Stack } from './stack.tsx';
 import { toHtml } from './to-html.ts';
 
 /** A page of the site as the text of an HTML file. The same page gives the same text. */
@@ -31,6 +32,8 @@ function layoutOf(page: Page): JSX.Element {
       return <Recording {...page} view={view} />;
     case 'quality':
       return <Quality {...page} view={view} />;
+    case 'stack':
+      return <Stack {...page} view={view} />;
     case 'prose':
       return <Prose {...page} view={view} />;
     case 'unsaved':

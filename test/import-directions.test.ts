@@ -38,7 +38,7 @@ const doors: Readonly<Record<string, readonly string[]>> = {
   yaml: ['src/core/pack/front-matter.ts', 'src/core/pack/write-pack.ts'],
   'markdown-it': ['src/core/pack/markdown.ts'],
   // What text is allowed where is said in valibot's terms wherever a saved format is read.
-  valibot: ['src/core/pack/', 'src/core/booklet/'],
+  valibot: ['src/core/pack/', 'src/core/booklet/', 'src/classroom/'],
   '@valibot/to-json-schema': ['src/core/pack/json-schema.ts'],
   syllable: ['src/core/measure/syllables-en.ts'],
   'dale-chall': ['src/core/measure/familiar-words.ts'],
@@ -163,4 +163,18 @@ test('no two files import each other, not round any corner and not even for a ty
   };
   for (const file of files) visit(file, []);
   expect(circles).toEqual([]);
+});
+
+test("a child's work cannot reach the site: no way through any files leads from build, outputs or layouts to the classroom", () => {
+  const reached = (begin: readonly string[]): ReadonlySet<string> => {
+    const seen = new Set(begin);
+    for (const file of seen) for (const each of between) if (each.from === file) seen.add(each.to);
+    return seen;
+  };
+  const here = (part: string) => files.filter((file) => file.startsWith(`${part}/`));
+  const builds = ['src/build', 'src/outputs', 'layouts', 'src/core'].flatMap(here);
+  expect([...reached(builds)].filter((file) => /^src\/(?:classroom|browser|cli)\//.test(file))).toEqual([]);
+  // The same search does find the way that there is: from the page of the stack, which the build bundles by its path.
+  expect([...reached(['src/browser/stack.tsx'])]).toContain('src/classroom/stack.ts');
+  expect(here('src/build').length).toBeGreaterThan(10);
 });

@@ -9,8 +9,8 @@ import { Across, At, Figure, percent, tidy } from './figure.tsx';
 
 interface Props {
   readonly id: string;
-  readonly pack: PackFields;
-  readonly say: Phrases;
+  readonly pack: Pick<PackFields, 'stops' | 'feelings' | 'language'>;
+  readonly say: Pick<Phrases, 'pictures' | 'strengths'>;
   readonly headingLevel: number;
   /** Language of the feeling words where it is not the page's. */
   readonly lang: string | undefined;
@@ -111,7 +111,7 @@ function layOut(steps: readonly FeelingStep[]): readonly Laid[] {
 interface StreamProps {
   readonly laid: readonly Laid[];
   readonly height: number;
-  readonly say: Phrases;
+  readonly say: Props['say'];
   readonly lang: string | undefined;
 }
 

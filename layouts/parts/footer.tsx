@@ -15,6 +15,7 @@ export function Footer({ page }: { readonly page: Page }): JSX.Element {
     { name: say.privacy, url: `${root}privacy/` },
     { name: say.accessibility, url: `${root}accessibility/` },
     { name: say.quality, url: `${root}quality/` },
+    { name: phrasesFor(language).stack.footer, url: `${root}stack/` },
   ];
   return (
     <footer class="foot">

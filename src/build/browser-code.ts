@@ -19,6 +19,8 @@ const scripts: Readonly<Record<string, string>> = {
   offline: 'src/browser/offline.ts',
   listen: 'src/browser/listen.ts',
   quality: 'src/browser/quality.ts',
+  'stack-en': 'src/browser/stack-en.ts',
+  'stack-es': 'src/browser/stack-es.ts',
   'lesson-en': 'src/browser/lesson-en.ts',
   'lesson-es': 'src/browser/lesson-es.ts',
 };

@@ -3,6 +3,7 @@ import { packsJson } from './packs-json.ts';
 import { stopsVtt } from './stops-vtt.ts';
 import { qualityJson } from './quality-json.ts';
 import { sitemap } from './sitemap.ts';
+import { stackFiles } from './stack-data.ts';
 import type { Output, OutputInput } from './views.ts';
 
 /** Every text file of the site that is no page. The visible list: a new one is a file and a line here. */
@@ -11,6 +12,7 @@ export function textOutputs(input: OutputInput): readonly Output[] {
     { url: 'schema/pack.json', text: packJsonSchema() },
     { url: 'packs.json', text: packsJson(input) },
     ...stopsVtt(input),
+    ...stackFiles(input),
     { url: 'quality.json', text: qualityJson(input) },
     ...sitemap(input),
     { url: 'robots.txt', text: 'User-agent: *\nAllow: /\n' },

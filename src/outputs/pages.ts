@@ -2,6 +2,7 @@ import type { Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
 import { rootOf } from './addresses.ts';
 import { qualityRow, qualityTotals } from './quality.ts';
+import { packsCarried } from './stack-data.ts';
 import type { Assets, Page, PageContext, ShownPack, View } from './views.ts';
 
 /** One of the library's own pages in one language. */
@@ -27,7 +28,7 @@ export interface Published {
 export function pagesOf(published: Published): readonly Page[] {
   const { library, shown } = published;
   return [
-    ...library.languages.flatMap((language) => [libraryPage(published, language), ...qualityPages(published, language), unsavedPage(published, language)]),
+    ...library.languages.flatMap((language) => [libraryPage(published, language), ...qualityPages(published, language), stackPage(published, language), unsavedPage(published, language)]),
     ...shown.flatMap((each) => packPages(published, each)),
     ...shown.flatMap((each) => recordingPage(published, each)),
     ...prosePages(published),
@@ -79,6 +80,11 @@ function qualityPages(published: Published, language: string): readonly Page[] {
       totals,
     }),
   );
+}
+
+function stackPage(published: Published, language: string): Page {
+  const { library, shown } = published;
+  return page(published, language, `${rootOf(language, library.language)}stack/`, inEachLanguage(library, 'stack/'), { kind: 'stack', packs: packsCarried(shown) });
 }
 
 function unsavedPage(published: Published, language: string): Page {

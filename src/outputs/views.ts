@@ -1,6 +1,7 @@
 import type { Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
 import type { Caption } from '../core/pack/captions.ts';
+import type { StackPack } from '../core/pack/stack-pack.ts';
 import type { PlannedPack } from '../core/plan/plan.ts';
 import type { Facets, QualityTotals } from './quality-figures.ts';
 
@@ -128,6 +129,12 @@ export interface QualityView {
   /** Of the whole library. */
   readonly totals: QualityTotals;
 }
+/** The stack of booklets that came back. */
+export interface StackView {
+  readonly kind: 'stack';
+  /** What the page carries of the packs; undefined where the library is too large for it. */
+  readonly packs: readonly StackPack[] | undefined;
+}
 /** A page of the library's own text: about, privacy, accessibility, how to read at home. */
 export interface ProseView {
   readonly kind: 'prose';
@@ -146,7 +153,7 @@ export interface UnsavedView {
   readonly kind: 'unsaved';
 }
 
-export type View = UnsavedView | LibraryView | PackView | RecordingView | QualityView | ProseView | MissingView;
+export type View = StackView | UnsavedView | LibraryView | PackView | RecordingView | QualityView | ProseView | MissingView;
 export type PageOf<V extends View = View> = PageContext & { readonly view: V };
 export type Page = PageOf;
 

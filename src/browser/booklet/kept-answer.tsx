@@ -3,6 +3,7 @@ import { Star } from '../../../layouts/parts/ornaments.tsx';
 import { paper } from '../../core/booklet/booklet-schema.ts';
 import type { Entry } from '../../core/booklet/booklet.ts';
 import { drawingSvg, paperColour } from '../../core/booklet/drawing.ts';
+import type { Phrases } from '../../core/languages/en.ts';
 import type { Desk } from './desk.ts';
 import { Sound } from './sound.tsx';
 
@@ -12,12 +13,13 @@ export function KeptAnswer({ desk, entry: { value } }: { readonly desk: Desk; re
   return (
     <div class={`kept kept-${value.kind}`}>
       <p class="label">{say.kinds[value.kind]}</p>
-      <Inside say={say} value={value} />
+      <KeptValue say={say} value={value} />
     </div>
   );
 }
 
-function Inside({ say, value }: { readonly say: Desk['words']['file']; readonly value: Entry['value'] }): JSX.Element {
+/** What is in it, without its kind: also for those who look through a stack of booklets. */
+export function KeptValue({ say, value }: { readonly say: Phrases['booklet']['file']; readonly value: Entry['value'] }): JSX.Element {
   switch (value.kind) {
     case 'written':
     case 'said':

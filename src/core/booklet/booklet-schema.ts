@@ -63,7 +63,7 @@ const mark = v.variant('do', [
   v.object({ do: v.literal('face'), eyes: v.picklist(eyes), brows: v.picklist(brows), mouth: v.picklist(mouths), ...at }),
 ]);
 
-const value = v.variant('kind', [
+export const valueSchema = v.variant('kind', [
   v.object({ kind: v.literal('written'), text: text(), frames: v.pipe(v.array(text(limits.asked)), v.maxLength(200)) }),
   v.object({ kind: v.literal('feeling'), word: text(limits.asked), family: v.optional(word), strength: v.optional(whole(1, 3)) }),
   v.object({ kind: v.literal('cannot-tell') }),
@@ -82,7 +82,7 @@ const count = whole(1, Number.MAX_SAFE_INTEGER);
 export const entrySchema = v.object({
   /** Id of the stop, or `whole book`. */
   to: v.union([word, v.literal('whole book')]),
-  value,
+  value: valueSchema,
   writer: random,
   count,
   order: count,
@@ -105,7 +105,7 @@ export const headSchema = v.object({
   seen: v.pipe(v.array(v.tuple([random, count])), v.maxLength(limits.writers)),
 });
 
-export type Value = v.InferOutput<typeof value>;
+export type Value = v.InferOutput<typeof valueSchema>;
 export type Mark = v.InferOutput<typeof mark>;
 export type Entry = v.InferOutput<typeof entrySchema>;
 export type Prompt = v.InferOutput<typeof promptSchema>;

@@ -24,6 +24,11 @@ const bookWords = {
   es: /\ben (?:el|la|los|las) (?:ultim[oa] |primer[oa]? )?(?:dibujos?|libro|pagina|imagen|imagenes|cuento|portada|texto|palabras?|ilustracion)\b|\b(?:libro|dibujo|cuento|texto|imagen|palabra|pagina) (?:dice|decia|muestra|cuenta)\b|\bdice que\b|\bse ve\b|\b(?:veo|vi|vimos|oimos|lei|leimos)\b/u,
 };
 
+/** The word or words with which a text gives a reason, in plain form, or undefined. */
+export function reasonIn(text: string, language: KnownLanguage): string | undefined {
+  return reasonWords[language].exec(plain(text))?.[0];
+}
+
 /** Words of the shortest sentence. Spanish leaves the pronoun out: "Pueden saludarse." is whole. Common practice, no source. */
 const fewestWords = { en: 3, es: 2 };
 

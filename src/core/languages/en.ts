@@ -1,5 +1,6 @@
 import { offlineInEnglish } from './en-offline.ts';
 import { recordingInEnglish } from './en-recording.ts';
+import { stackInEnglish } from './en-stack.ts';
 
 /** English, and by its type the list of every phrase that a page needs. A page's own text comes from the pack. */
 
@@ -243,6 +244,7 @@ export const en = {
   },
   offline: offlineInEnglish,
   recording: recordingInEnglish,
+  stack: stackInEnglish,
   quality: qualityInEnglish,
   paper: paperInEnglish,
   missing: {

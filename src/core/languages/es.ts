@@ -1,6 +1,7 @@
 import { offlineInSpanish } from './es-offline.ts';
 import { esBooklet } from './es-booklet.ts';
 import { recordingInSpanish } from './es-recording.ts';
+import { stackInSpanish } from './es-stack.ts';
 import { qualityInSpanish } from './es-quality.ts';
 import { paperInSpanish } from './es-paper.ts';
 import type { Phrases } from './en.ts';
@@ -259,6 +260,7 @@ export const es: Phrases = {
   },
   offline: offlineInSpanish,
   recording: recordingInSpanish,
+  stack: stackInSpanish,
   quality: qualityInSpanish,
   paper: paperInSpanish,
   missing: {
