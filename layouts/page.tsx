@@ -3,7 +3,9 @@ import type { Page } from '../src/outputs/views.ts';
 import { Booklet } from './booklet.tsx';
 import { Family } from './family.tsx';
 import { Lesson } from './lesson.tsx';
+import { HandOver } from './hand-over.tsx';
 import { LibraryPage } from './library.tsx';
+import { MakerPage } from './maker.tsx';
 import { Missing, Unsaved } from './missing.tsx';
 import { Prose } from './prose.tsx';
 import { Recording } from './recording.tsx';
@@ -34,6 +36,10 @@ function layoutOf(page: Page): JSX.Element {
       return <Quality {...page} view={view} />;
     case 'stack':
       return <Stack {...page} view={view} />;
+    case 'maker':
+      return <MakerPage {...page} view={view} />;
+    case 'hand-over':
+      return <HandOver {...page} view={view} />;
     case 'prose':
       return <Prose {...page} view={view} />;
     case 'unsaved':

@@ -16,6 +16,7 @@ export function Footer({ page }: { readonly page: Page }): JSX.Element {
     { name: say.accessibility, url: `${root}accessibility/` },
     { name: say.quality, url: `${root}quality/` },
     { name: phrasesFor(language).stack.footer, url: `${root}stack/` },
+    { name: phrasesFor(language).maker.title, url: `${root}make/` },
   ];
   return (
     <footer class="foot">

@@ -21,6 +21,8 @@ const scripts: Readonly<Record<string, string>> = {
   quality: 'src/browser/quality.ts',
   'stack-en': 'src/browser/stack-en.ts',
   'stack-es': 'src/browser/stack-es.ts',
+  maker: 'src/browser/maker.tsx',
+  'maker-worker': 'src/browser/maker-worker.ts',
   'lesson-en': 'src/browser/lesson-en.ts',
   'lesson-es': 'src/browser/lesson-es.ts',
 };
@@ -103,6 +105,8 @@ async function browserCode(): Promise<{ readonly scripts: Assets['scripts']; rea
     absWorkingDir: root,
     jsx: 'automatic',
     jsxImportSource: 'preact',
+    // The reader of packs runs in the browser too; there gray-matter, which is made for Node, is a few lines of ours.
+    alias: { 'gray-matter': join(root, 'src/browser/maker/plain-matter.ts') },
   });
   const urlOf = (path: string) => `assets/${basename(path)}`;
   const entries = Object.entries(result.metafile.outputs).flatMap(([path, { entryPoint }]) => there.filter(([, source]) => source === entryPoint).map(([name]) => [name, urlOf(path)] as const));

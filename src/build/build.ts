@@ -11,7 +11,8 @@ import { offlineFiles } from './offline.ts';
 import { makePapers } from './papers.ts';
 import { readProse } from './read-prose.ts';
 import { stage, writeFiles } from './publish.ts';
-import { readWholeLibrary, type Told } from './read-library.ts';
+import type { Told } from '../outputs/through-stages.ts';
+import { readWholeLibrary } from './read-library.ts';
 
 export interface BuildOptions {
   /** The content folder. */

@@ -1,22 +1,8 @@
-import { checkPack } from '../core/check/check-pack.ts';
 import { versionsOf } from '../core/check/versions.ts';
 import type { Finding } from '../core/finding.ts';
-import { measurePassage } from '../core/measure/measure-passage.ts';
-import { measurePack } from '../core/measure/measure-pack.ts';
 import { defaultLibrary, readLibrary, type Library } from '../core/pack/library.ts';
-import { readPassage } from '../core/measure/passage-text.ts';
-import type { Source } from '../core/pack/pack.ts';
-import { readPack } from '../core/pack/read-pack.ts';
-import { planLesson } from '../core/plan/plan-lesson.ts';
-import type { PlannedPack } from '../core/plan/plan.ts';
+import { throughStages, type Told } from '../outputs/through-stages.ts';
 import { readContent, type Content } from './read-content.ts';
-
-/** A pack as far as it came, with what was told about it on the way. */
-export interface Told {
-  readonly source: Source;
-  readonly pack: PlannedPack | undefined;
-  readonly findings: readonly Finding[];
-}
 
 /** The stages that only look: every pack read, checked, measured and planned, and all findings. `today` is the day that dates are held against. */
 export async function readWholeLibrary(
@@ -29,25 +15,6 @@ export async function readWholeLibrary(
   const each = content.sources.map((source) => throughStages(source, library, today));
   const told = withVersions(each, library);
   return { content, library, told, findings: [...content.findings, ...read.findings, ...told.flatMap((one) => one.findings)] };
-}
-
-function throughStages(source: Source, library: Library, today: string): Told {
-  const read = readPack(source);
-  if (!read.value) return { source, pack: undefined, findings: read.findings };
-  const checked = checkPack(read.value, { roster: source.roster ?? [], today, contact: library.contact, passage: textOfPassage(source, read.value.language) });
-  const passage = measurePassage(checked.value, source);
-  const measured = measurePack(checked.value, passage.value);
-  const planned = planLesson(measured.value, library);
-  return { source, pack: planned.value, findings: [...read.findings, ...checked.findings, ...passage.findings, ...measured.findings, ...planned.findings] };
-}
-
-/** The book's own words, so that checks can count between cues. */
-function textOfPassage({ passage }: Source, language: string): string | undefined {
-  return passage === undefined
-    ? undefined
-    : readPassage(passage, language)
-        .blocks.map(({ text }) => text)
-        .join('\n\n');
 }
 
 /** Findings that need all of a book's packs at once: two in one language, or one in a language that the library does not have. */

@@ -1,4 +1,6 @@
 import { packJsonSchema } from '../core/pack/json-schema.ts';
+import { newPack } from '../core/pack/new-pack.ts';
+import { packFiles } from './pack-file.ts';
 import { packsJson } from './packs-json.ts';
 import { stopsVtt } from './stops-vtt.ts';
 import { qualityJson } from './quality-json.ts';
@@ -11,6 +13,8 @@ export function textOutputs(input: OutputInput): readonly Output[] {
   return [
     { url: 'schema/pack.json', text: packJsonSchema() },
     { url: 'packs.json', text: packsJson(input) },
+    ...packFiles(input),
+    { url: 'make/pack.md', text: newPack('my-companion') },
     ...stopsVtt(input),
     ...stackFiles(input),
     { url: 'quality.json', text: qualityJson(input) },

@@ -28,7 +28,13 @@ export interface Published {
 export function pagesOf(published: Published): readonly Page[] {
   const { library, shown } = published;
   return [
-    ...library.languages.flatMap((language) => [libraryPage(published, language), ...qualityPages(published, language), stackPage(published, language), unsavedPage(published, language)]),
+    ...library.languages.flatMap((language) => [
+      libraryPage(published, language),
+      ...qualityPages(published, language),
+      stackPage(published, language),
+      unsavedPage(published, language),
+      ...makerPages(published, language),
+    ]),
     ...shown.flatMap((each) => packPages(published, each)),
     ...shown.flatMap((each) => recordingPage(published, each)),
     ...prosePages(published),
@@ -85,6 +91,18 @@ function qualityPages(published: Published, language: string): readonly Page[] {
 function stackPage(published: Published, language: string): Page {
   const { library, shown } = published;
   return page(published, language, `${rootOf(language, library.language)}stack/`, inEachLanguage(library, 'stack/'), { kind: 'stack', packs: packsCarried(shown) });
+}
+
+/** The form that makes packs, and how to hand over what came of it. */
+function makerPages(published: Published, language: string): readonly Page[] {
+  const { library, shown } = published;
+  const root = rootOf(language, library.language);
+  const here = (each: ShownPack) => (each.pack.language === language ? 0 : 1);
+  const copies = [...byTitle(shown, language)].sort((a, b) => here(a) - here(b));
+  return [
+    page(published, language, `${root}make/`, inEachLanguage(library, 'make/'), { kind: 'maker', copies }),
+    page(published, language, `${root}make/hand-over/`, inEachLanguage(library, 'make/hand-over/'), { kind: 'hand-over' }),
+  ];
 }
 
 function unsavedPage(published: Published, language: string): Page {

@@ -135,6 +135,16 @@ export interface StackView {
   /** What the page carries of the packs; undefined where the library is too large for it. */
   readonly packs: readonly StackPack[] | undefined;
 }
+/** The form that makes a pack. */
+export interface MakerView {
+  readonly kind: 'maker';
+  /** Packs that may be copied: those in the page's language first. */
+  readonly copies: readonly ShownPack[];
+}
+/** How a pack made with the form is handed to whoever runs the library. */
+export interface HandOverView {
+  readonly kind: 'hand-over';
+}
 /** A page of the library's own text: about, privacy, accessibility, how to read at home. */
 export interface ProseView {
   readonly kind: 'prose';
@@ -153,7 +163,7 @@ export interface UnsavedView {
   readonly kind: 'unsaved';
 }
 
-export type View = StackView | UnsavedView | LibraryView | PackView | RecordingView | QualityView | ProseView | MissingView;
+export type View = StackView | MakerView | HandOverView | UnsavedView | LibraryView | PackView | RecordingView | QualityView | ProseView | MissingView;
 export type PageOf<V extends View = View> = PageContext & { readonly view: V };
 export type Page = PageOf;
 

@@ -6,6 +6,8 @@ import { stackInEnglish } from './en-stack.ts';
 
 import { enBooklet } from './en-booklet.ts';
 import { lessonInEnglish } from './en-lesson.ts';
+import { handOverInEnglish } from './en-hand-over.ts';
+import { makerInEnglish } from './en-maker.ts';
 import { qualityInEnglish } from './en-quality.ts';
 import { paperInEnglish } from './en-paper.ts';
 import { picturesInEnglish } from './en-pictures.ts';
@@ -246,6 +248,8 @@ export const en = {
   recording: recordingInEnglish,
   stack: stackInEnglish,
   quality: qualityInEnglish,
+  maker: makerInEnglish,
+  handOver: handOverInEnglish,
   paper: paperInEnglish,
   missing: {
     title: 'This page is not in the book',

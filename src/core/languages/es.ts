@@ -2,6 +2,8 @@ import { offlineInSpanish } from './es-offline.ts';
 import { esBooklet } from './es-booklet.ts';
 import { recordingInSpanish } from './es-recording.ts';
 import { stackInSpanish } from './es-stack.ts';
+import { handOverInSpanish } from './es-hand-over.ts';
+import { makerInSpanish } from './es-maker.ts';
 import { qualityInSpanish } from './es-quality.ts';
 import { paperInSpanish } from './es-paper.ts';
 import type { Phrases } from './en.ts';
@@ -262,6 +264,8 @@ export const es: Phrases = {
   recording: recordingInSpanish,
   stack: stackInSpanish,
   quality: qualityInSpanish,
+  maker: makerInSpanish,
+  handOver: handOverInSpanish,
   paper: paperInSpanish,
   missing: {
     title: 'Esta página no está en el libro',

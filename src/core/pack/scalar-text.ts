@@ -33,6 +33,7 @@ export function treeText(value: Tree, indent: number, newline: string): string {
 /** The YAML of a field and its value. */
 export function fieldText(field: string, value: Tree, indent: number, newline: string): string {
   const name = canBePlain(field, true) ? field : doubleQuoted(field);
+  if (Array.isArray(value) && value.length === 0) return `${name}: []`;
   if (typeof value === 'object') return `${name}:${newline}${' '.repeat(indent + 2)}${treeText(value, indent + 2, newline)}`;
   return `${name}: ${scalarText(value, { quotes: 'none', inFlow: false, indent: indent + 2 })}`;
 }

@@ -1,0 +1,234 @@
+import type { Step } from '../../core/pack/pack.ts';
+import type { Edit } from '../../core/pack/write-pack.ts';
+import type { MakerData } from '../../outputs/maker-data.ts';
+import type { Fields } from '../../outputs/maker-fields.ts';
+import type { Look, TextToLook } from '../../outputs/maker-look.ts';
+import { keepPack, keepPicture, NotKept, type KeptPack, type KeptPicture } from './storage.ts';
+import { idOf, slugOf, textAt } from './words.ts';
+import { workerAt } from './worker-door.ts';
+
+/** Steps that one can go back. */
+const mostEarlier = 10;
+/** Milliseconds of quiet before the text is checked anew. */
+const quiet = 350;
+
+export type Keeping = 'opened' | 'keeping' | 'kept' | 'refused' | 'full';
+
+/** What the desk begins with: a text, and what is known of it from before. */
+export interface Opening {
+  readonly id: string;
+  readonly text: string;
+  readonly earlier?: readonly string[];
+  readonly pictures?: readonly KeptPicture[];
+  readonly passage?: string;
+  /** True for what has been kept before, so that looking at it changes nothing. */
+  readonly isKept?: boolean;
+}
+
+/**
+ * The pack under way. Its text is all the state there is: a change goes through `editPack`, and what the form shows is read
+ * from the text again. Changes are made one after another; who wants to know is told after each.
+ */
+export class Desk {
+  readonly #worker;
+  readonly #listeners = new Set<() => void>();
+  #queue: Promise<unknown> = Promise.resolve();
+  #looking: ReturnType<typeof setTimeout> | undefined;
+  #lookNumber = 0;
+  /** The field of the last change: more typing in it is the same step. */
+  #lastField = '';
+
+  text: string;
+  readonly id: string;
+  earlier: readonly string[];
+  fields: Fields | undefined;
+  look: Look | undefined;
+  keeping: Keeping;
+  pictures: readonly KeptPicture[];
+  passage: string;
+  keepPassage: boolean;
+  /** Path of a field whose last change the file could not take. */
+  refused: string | undefined;
+  /** Id of the element that gets the focus after the next rendering. */
+  focusNext: string | undefined;
+  /** Said once, for those who do not see the page. */
+  said = '';
+
+  constructor(
+    readonly data: MakerData,
+    opening: Opening,
+  ) {
+    this.#worker = workerAt(data.worker ?? '');
+    this.id = opening.id;
+    this.text = opening.text;
+    this.earlier = opening.earlier ?? [];
+    this.pictures = opening.pictures ?? [];
+    this.passage = opening.passage ?? '';
+    this.keepPassage = opening.passage !== undefined;
+    this.keeping = opening.isKept === true ? 'kept' : 'opened';
+    this.#queue = this.#worker.fields(this.text).then((fields) => this.#settle(fields));
+  }
+
+  get title(): string {
+    return textAt(this.fields?.raw, ['title']) || textAt(this.fields?.raw, ['book', 'title']);
+  }
+
+  get slug(): string {
+    return slugOf(this.title);
+  }
+
+  listen(listener: () => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  /** Tells everybody that something is different. */
+  tell(): void {
+    for (const listener of this.#listeners) listener();
+  }
+
+  /** Makes changes as one step. `field` is the path they are about; typing on in the same field adds no step. */
+  change(edits: readonly Edit[], field: string, then?: { readonly focus?: string; readonly say?: string }): Promise<void> {
+    return this.#inTurn(async () => {
+      const made = await this.#worker.edit(this.text, edits, this.data.order);
+      this.refused = made ? undefined : field;
+      if (then?.focus !== undefined) this.focusNext = then.focus;
+      if (then?.say !== undefined) this.said = then.say;
+      if (made && made.text !== this.text) {
+        if (field !== this.#lastField || field === '') this.earlier = [...this.earlier, this.text].slice(-mostEarlier);
+        this.#lastField = field;
+        this.text = made.text;
+        this.#settle(made.fields);
+        this.#keep();
+      } else this.tell();
+    });
+  }
+
+  /** Puts another text in place of the whole. */
+  replace(text: string): Promise<void> {
+    return this.#inTurn(async () => {
+      if (text === this.text) return;
+      this.earlier = [...this.earlier, this.text].slice(-mostEarlier);
+      this.#lastField = '';
+      this.text = text;
+      this.#settle(await this.#worker.fields(text));
+      this.#keep();
+    });
+  }
+
+  goBack(): Promise<void> {
+    return this.#inTurn(async () => {
+      const before = this.earlier.at(-1);
+      if (before === undefined) return;
+      this.earlier = this.earlier.slice(0, -1);
+      this.#lastField = '';
+      this.text = before;
+      this.said = this.data.say.desk.backTo;
+      this.#settle(await this.#worker.fields(before));
+      this.#keep();
+    });
+  }
+
+  setPassage(passage: string, keep = this.keepPassage): void {
+    const keepsOrDid = keep || this.keepPassage;
+    this.passage = passage;
+    this.keepPassage = keep;
+    if (keepsOrDid) this.#keep();
+    this.#lookSoon();
+    this.tell();
+  }
+
+  addPicture(picture: KeptPicture): void {
+    this.pictures = [...this.pictures.filter((each) => each.name !== picture.name), picture];
+    keepPicture(this.id, picture).catch(() => undefined);
+    this.#lookSoon();
+    this.tell();
+  }
+
+  focus(steps: readonly Step[]): void {
+    this.focusNext = idOf(steps);
+    this.tell();
+  }
+
+  toLook(): TextToLook {
+    return {
+      text: this.text,
+      slug: this.slug,
+      ...(this.passage.trim() !== '' && { passage: this.passage }),
+      pictureFiles: this.pictures.map(({ name, width, height, blob }) => ({ name, width, height, format: blob.type === 'image/png' ? 'png' : blob.type === 'image/webp' ? 'webp' : 'jpeg' })),
+    };
+  }
+
+  /** A page of the pack, made when it is asked for. */
+  page: ReturnType<typeof workerAt>['page'] = (input) => this.#worker.page(input);
+
+  /** What stands now, once everything asked for before has been done. */
+  settled(): Promise<unknown> {
+    return this.#queue;
+  }
+
+  #inTurn(task: () => Promise<void>): Promise<void> {
+    const turn = this.#queue.then(task, task).catch(() => this.tell());
+    this.#queue = turn;
+    return turn;
+  }
+
+  #settle(fields: Fields): void {
+    this.fields = fields;
+    this.#lookSoon();
+    this.tell();
+  }
+
+  #lookSoon(): void {
+    clearTimeout(this.#looking);
+    this.#looking = setTimeout(() => void this.#lookNow(), quiet);
+  }
+
+  async #lookNow(): Promise<void> {
+    const { library, language } = this.data;
+    const mine = ++this.#lookNumber;
+    const look = await this.#worker.look(this.toLook(), library, language, today()).catch(() => undefined);
+    // A later text may have been asked about meanwhile.
+    if (mine !== this.#lookNumber || !look) return;
+    this.look = look;
+    this.tell();
+  }
+
+  /** Keeps the text on the device; what cannot be kept is said and never lost from the page. */
+  #keep(): void {
+    this.keeping = 'keeping';
+    this.tell();
+    const pack: KeptPack = {
+      id: this.id,
+      title: this.title,
+      text: this.text,
+      earlier: this.earlier,
+      changed: Date.now(),
+      ...(this.keepPassage && this.passage !== '' && { passage: this.passage }),
+    };
+    keepPack(pack).then(
+      () => this.#kept('kept'),
+      (fault: unknown) => this.#kept(fault instanceof NotKept && fault.why === 'full' ? 'full' : 'refused'),
+    );
+  }
+
+  #kept(keeping: Keeping): void {
+    this.keeping = keeping;
+    this.tell();
+  }
+}
+
+/** The day as the reader's clock has it. */
+export function today(): string {
+  return new Date().toLocaleDateString('sv-SE');
+}
+
+/** Advice that stands beside a field. What is missing waits until somebody asks for everything. */
+export function adviceFor(look: Look | undefined, path: string, everything: boolean): readonly Look['advice'][number][] {
+  if (!look) return [];
+  const all =
+    look.advice.length > 0 && look.early.length > 0
+      ? [...look.advice, ...look.early.filter((early) => !look.advice.some((each) => each.say === early.say && each.path === early.path))]
+      : [...look.advice, ...look.early];
+  return all.filter((each) => each.path === path && (everything || !each.empty));
+}

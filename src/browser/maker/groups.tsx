@@ -1,0 +1,147 @@
+import type { JSX } from 'preact';
+import type { Step } from '../../core/pack/pack.ts';
+import type { Tree } from '../../core/pack/scalar-text.ts';
+import type { FormNode } from '../../outputs/maker-form.ts';
+import { adviceFor, type Desk } from './desk.ts';
+import { addEdits } from './edits.ts';
+import { AdviceList, ByLanguage, Field, Hint, TextList, Ticks, type FieldProps } from './fields.tsx';
+import { anyPath, fill, idOf, listAt, pathOf, valueAt } from './words.ts';
+
+/** Any field of the form, by its kind. */
+export function AnyField(props: FieldProps): JSX.Element | null {
+  const { node } = props;
+  if (node.kind === 'group') return <Group {...props} />;
+  if (node.kind === 'by language') return <ByLanguage {...props} />;
+  if (node.kind === 'list' && node.item) {
+    if (node.item.kind === 'group') return <GroupList {...props} />;
+    return node.item.choices ? <Ticks {...props} /> : <TextList {...props} />;
+  }
+  return <Field {...props} />;
+}
+
+/** Fields one after another; those that a pack is good without are folded away at the end. */
+export function FieldsOf({ nodes, more, ...props }: Omit<FieldProps, 'node'> & { readonly nodes: readonly FormNode[]; readonly more: string }): JSX.Element {
+  const { desk, steps } = props;
+  const at = (node: FormNode): readonly Step[] =>
+    node.kind === 'body'
+      ? ['body']
+      : [
+          ...steps,
+          ...node.path
+            .slice(anyPath(steps).length)
+            .split('.')
+            .filter((step) => step !== ''),
+        ];
+  const show = (node: FormNode): JSX.Element => <AnyField key={node.path} {...props} node={node} steps={at(node)} />;
+  const folded = nodes.filter((node) => node.folded);
+  const used = folded.some((node) => valueAt(desk.fields?.raw, at(node)) !== undefined && node.name !== 'id');
+  return (
+    <>
+      {nodes.filter((node) => !node.folded).map(show)}
+      {folded.length > 0 && (
+        <details class="more" open={used}>
+          <summary>{more}</summary>
+          {folded.map(show)}
+        </details>
+      )}
+    </>
+  );
+}
+
+/** A group of fields with a name; one that need not be there is folded until it is used. */
+function Group(props: FieldProps): JSX.Element {
+  const { desk, node, steps } = props;
+  const id = idOf(steps);
+  const inner = (
+    <>
+      <Hint desk={desk} node={node} id={id} />
+      <AdviceList desk={desk} advice={adviceFor(desk.look, pathOf(steps), props.everything)} id={id} />
+      <FieldsOf {...props} nodes={node.fields ?? []} more={desk.data.say.moreFields} />
+    </>
+  );
+  if (node.required || node.path === 'home')
+    return (
+      <fieldset class="group" id={id} tabIndex={-1}>
+        <legend>{node.label}</legend>
+        {inner}
+      </fieldset>
+    );
+  return (
+    <details class="more group" open={valueAt(desk.fields?.raw, steps) !== undefined}>
+      <summary id={id}>{node.label}</summary>
+      {inner}
+    </details>
+  );
+}
+
+/** A list of groups: each with its fields, a way to move it and to take it away, and a button for one more. */
+function GroupList(props: FieldProps): JSX.Element | null {
+  const { desk, node, steps } = props;
+  const { item } = node;
+  if (!item) return null;
+  const list = listAt(desk.fields?.raw, steps);
+  const id = idOf(steps);
+  const [itemName, addName] = desk.data.say.items[node.path] ?? ['{n}', '+'];
+  return (
+    <section class="group-list" aria-labelledby={id}>
+      <h3 id={id} tabIndex={-1}>
+        {node.label}
+      </h3>
+      <Hint desk={desk} node={node} id={id} />
+      <AdviceList desk={desk} advice={adviceFor(desk.look, pathOf(steps), props.everything)} id={id} />
+      {list.map((_, index) => (
+        <Item key={index} {...props} node={item} steps={[...steps, index]} name={fill(itemName, { n: index + 1 })} last={index === list.length - 1} />
+      ))}
+      <p>
+        <button type="button" class="page-button" onClick={() => addItem(desk, node, steps)}>
+          {addName}
+        </button>
+      </p>
+    </section>
+  );
+}
+
+/** Puts an empty item at the end of a list and goes to its first field. */
+function addItem(desk: Desk, list: FormNode, steps: readonly Step[]): void {
+  const index = listAt(desk.fields?.raw, steps).length;
+  const first = list.item?.fields?.find((node) => !node.folded);
+  if (!first) return;
+  // A reading has its number by itself.
+  const value: Tree = list.path === 'readings' ? { reading: index + 1 } : { [first.name]: '' };
+  const focus = list.path === 'readings' ? 'purpose' : first.name;
+  void desk.change(addEdits(desk.fields?.raw, steps, value), '', { focus: idOf([...steps, index, focus]) });
+}
+
+function Item({ name, last, ...props }: FieldProps & { readonly name: string; readonly last: boolean }): JSX.Element {
+  const { desk, node, steps } = props;
+  const id = idOf(steps);
+  const above = steps.slice(0, -1);
+  const index = Number(steps.at(-1));
+  const { say } = desk.data;
+  const move = (to: number): void => void desk.change([{ kind: 'move', steps: above, from: index, to }], '', { focus: idOf([...above, to]) });
+  return (
+    <fieldset class="item" id={id} tabIndex={-1}>
+      <legend>{name}</legend>
+      <AdviceList desk={desk} advice={adviceFor(desk.look, pathOf(steps), props.everything)} id={id} />
+      <FieldsOf {...props} nodes={node.fields ?? []} more={say.moreOf[node.path] ?? say.moreFields} />
+      <p class="item-buttons">
+        {index > 0 && (
+          <button type="button" class="word-button" onClick={() => move(index - 1)}>
+            {say.up}
+            <span class="unseen">: {name}</span>
+          </button>
+        )}
+        {!last && (
+          <button type="button" class="word-button" onClick={() => move(index + 1)}>
+            {say.down}
+            <span class="unseen">: {name}</span>
+          </button>
+        )}
+        <button type="button" class="word-button" onClick={() => void desk.change([{ kind: 'remove', steps }], '', { focus: idOf(above), say: say.takenAway })}>
+          {say.takeAway}
+          <span class="unseen">: {name}</span>
+        </button>
+      </p>
+    </fieldset>
+  );
+}

@@ -1,0 +1,55 @@
+import type { Raw } from '../../core/pack/front-matter.ts';
+import type { Step } from '../../core/pack/pack.ts';
+
+/** A phrase of the page with its gaps filled: `{n}` and the like. */
+export function fill(phrase: string, facts: Readonly<Record<string, string | number>>): string {
+  return phrase.replace(/\{(\w+)\}/g, (whole, name: string) => (name in facts ? String(facts[name]) : whole));
+}
+
+/** The phrase for one or for several. */
+export function counted(words: readonly string[], n: number): string {
+  return fill(words[n === 1 ? 0 : 1] ?? '', { n });
+}
+
+/** Steps as one text, and back: `stops.2.ask`. */
+export function pathOf(steps: readonly Step[]): string {
+  return steps.join('.');
+}
+
+/** The path in any pack: `stops.*.ask`. */
+export function anyPath(steps: readonly Step[]): string {
+  return steps.map((step) => (typeof step === 'number' ? '*' : step)).join('.');
+}
+
+/** An id for a field's input that is sound in a page. */
+export function idOf(steps: readonly Step[]): string {
+  return `field-${steps.join('-').replace(/ /g, '_')}`;
+}
+
+/** What stands at some steps of the fields as typed. */
+export function valueAt(raw: Raw | undefined, steps: readonly Step[]): Raw | undefined {
+  return steps.reduce<Raw | undefined>((at, step) => (typeof at === 'object' && Object.hasOwn(at, step) ? (at as Readonly<Record<Step, Raw>>)[step] : undefined), raw);
+}
+
+export function textAt(raw: Raw | undefined, steps: readonly Step[]): string {
+  const value = valueAt(raw, steps);
+  return typeof value === 'string' ? value : '';
+}
+
+export function listAt(raw: Raw | undefined, steps: readonly Step[]): readonly Raw[] {
+  const value = valueAt(raw, steps);
+  return Array.isArray(value) ? (value as readonly Raw[]) : [];
+}
+
+/** A name for a folder or file made of a title: small letters, digits and dashes. */
+export function slugOf(title: string): string {
+  const slug = title
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '')
+    .slice(0, 60)
+    .replace(/-$/, '');
+  return slug === '' ? 'my-companion' : slug;
+}

@@ -1,0 +1,35 @@
+import { formFields, type FormField } from '../core/pack/form-fields.ts';
+import type { Pack } from '../core/pack/pack.ts';
+import { treeText, type Tree } from '../core/pack/scalar-text.ts';
+import type { Output, OutputInput } from './views.ts';
+
+/**
+ * A pack's own text as published: the fields of the schema in its order, and the body. Remarks and fields of the author's
+ * own are not in it, since nobody meant them for the public.
+ */
+export function packFiles({ shown }: OutputInput): readonly Output[] {
+  return shown.map(({ pack, urls }) => ({ url: `${urls.family}pack.md`, text: packFile(pack) }));
+}
+
+export function packFile(pack: Pack): string {
+  const tree = groupOf(pack as unknown as Readonly<Record<string, unknown>>, formFields);
+  return `---\n${treeText(tree, 0, '\n')}\n---\n\n${pack.body.markdown.replace(/\n{3,}/g, '\n\n').trim()}\n`;
+}
+
+function groupOf(group: Readonly<Record<string, unknown>>, fields: readonly FormField[]): { readonly [field: string]: Tree } {
+  return Object.fromEntries(
+    fields.flatMap((field) => {
+      const value = group[field.name.replace(/ ([a-z])/g, (_, letter: string) => letter.toUpperCase())];
+      const tree = value === undefined ? undefined : treeOf(value, field);
+      return tree === undefined ? [] : [[field.name, tree] as const];
+    }),
+  );
+}
+
+function treeOf(value: unknown, field: FormField): Tree | undefined {
+  const { fields, item } = field;
+  // Where a list has to be, an empty one says so.
+  if (Array.isArray(value)) return value.length === 0 && !field.required ? undefined : (value as readonly unknown[]).flatMap((each) => (item ? (treeOf(each, item) ?? []) : []));
+  if (field.kind === 'by language') return Object.keys(value as object).length === 0 ? undefined : (value as { readonly [tag: string]: string });
+  return fields ? groupOf(value as Readonly<Record<string, unknown>>, fields) : (value as string | number | boolean);
+}
