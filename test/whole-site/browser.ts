@@ -17,9 +17,9 @@ const quiet = [
 ];
 
 /** Starts the browser that `findBrowser` finds, without a window. */
-export async function startBrowser(): Promise<Browser> {
+export async function startBrowser(more: readonly string[] = []): Promise<Browser> {
   const { path, flags } = await findBrowser();
-  return chromium.launch({ executablePath: path, args: [...new Set([...flags, ...quiet])], headless: true });
+  return chromium.launch({ executablePath: path, args: [...new Set([...flags, ...quiet, ...more])], headless: true });
 }
 
 /** Starts it with a profile of its own in a folder, as a family's browser has: what it keeps is there when it is started again. */

@@ -2,7 +2,8 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { isNamed, type Booklet } from '../../core/booklet/booklet.ts';
 import { bringBack, kinship, leftBehind, mergeBooklets } from '../../core/booklet/merge-booklets.ts';
-import { readBooklet } from '../../core/booklet/read-booklet.ts';
+import { limits } from '../../core/booklet/booklet-schema.ts';
+import { readBooklet, type ReadBooklet } from '../../core/booklet/read-booklet.ts';
 import type { Desk } from './desk.ts';
 import { storage } from './storage.ts';
 import { useOwnId } from './own-id.ts';
@@ -38,7 +39,8 @@ export function ReadBack({ desk }: { readonly desk: Desk }): JSX.Element {
     const { booklet } = keeper;
     field.value = '';
     if (!chosen || !booklet) return;
-    const found = readBooklet(await chosen.text());
+    // Looked at from outside first: a huge file would fill the memory before it could be refused.
+    const found: ReadBooklet = chosen.size > limits.file ? { booklet: undefined, reason: 'too-big' } : readBooklet(await chosen.text());
     if (!found.booklet) {
       setTold({ lines: [words.unreadable[found.reason]] });
       return;

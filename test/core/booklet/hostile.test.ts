@@ -6,6 +6,7 @@ import { newBooklet, put, type Booklet } from '../../../src/core/booklet/booklet
 import { readBooklet, type Unreadable } from '../../../src/core/booklet/read-booklet.ts';
 import { writeBookletFile } from '../../../src/core/booklet/write-booklet-file.ts';
 import { phrasesFor } from '../../../src/core/languages/pick-language.ts';
+import { tries } from '../../runs.ts';
 import { anyBooklet } from './random-booklets.ts';
 
 const words = phrasesFor('en').booklet.file;
@@ -87,7 +88,7 @@ test('what was seen counts at least what is there, so that a careless file loses
 test('no text at all throws: random ones, cut ones, ones with letters changed', () => {
   fc.assert(
     fc.property(fc.string({ unit: 'binary', maxLength: 300 }), (text) => void readBooklet(text)),
-    { numRuns: 2000, seed: 3 },
+    { numRuns: tries(500), seed: 3 },
   );
   fc.assert(
     fc.property(anyBooklet, fc.double({ min: 0, max: 1, noNaN: true }), fc.string({ unit: 'binary', maxLength: 3 }), (any: Booklet, where, what) => {
@@ -99,6 +100,6 @@ test('no text at all throws: random ones, cut ones, ones with letters changed', 
         if (read.booklet) expect(readBooklet(writeBookletFile(read.booklet, words))).toEqual({ booklet: read.booklet, leftOut: 0 });
       }
     }),
-    { numRuns: 2000, seed: 4 },
+    { numRuns: tries(500), seed: 4 },
   );
 });

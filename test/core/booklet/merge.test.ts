@@ -3,13 +3,14 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { newBooklet, put, takeAway, type Booklet } from '../../../src/core/booklet/booklet.ts';
 import { bringBack, kinship, leftBehind, mergeBooklets } from '../../../src/core/booklet/merge-booklets.ts';
+import { tries } from '../../runs.ts';
 import { anyBooklet, anyValue, nameOf } from './random-booklets.ts';
 
 const fresh = newBooklet('abcdefgh', { slug: 'rope', language: 'en', title: 'The Rope' }, { pattern: 'waves', colour: 'red' }, []);
 const texts = (booklet: Booklet): readonly string[] => booklet.entries.map(({ value }) => ('text' in value ? value.text : value.kind));
 const write = (booklet: Booklet, writer: string, text: string, insteadOf?: Booklet['entries'][number]): Booklet => put(booklet, writer, 'rope', { kind: 'written', text, frames: [] }, insteadOf);
 
-test('the order of putting together does not matter, and doing it twice changes nothing: 10,000 pairs that have nothing to do with each other', () => {
+test('the order of putting together does not matter, and doing it twice changes nothing in pairs that have nothing to do with each other', () => {
   fc.assert(
     fc.property(anyBooklet, anyBooklet, (a, b) => {
       const both = mergeBooklets(a, b);
@@ -17,7 +18,7 @@ test('the order of putting together does not matter, and doing it twice changes 
       expect(mergeBooklets(both, a)).toEqual(both);
       expect(mergeBooklets(both, both)).toEqual(both);
     }),
-    { numRuns: 10_000, seed: 11 },
+    { numRuns: tries(1000), seed: 11 },
   );
 });
 
@@ -29,7 +30,7 @@ const deed = fc.oneof(
   { weight: 2, arbitrary: fc.record({ what: fc.constant('read file' as const), device: fc.nat(2), from: fc.nat(2) }) },
 );
 
-test('nothing is lost between three devices but what somebody replaced or took away: 5,000 histories', () => {
+test('nothing is lost between three devices but what somebody replaced or took away, in random histories', () => {
   fc.assert(
     fc.property(fc.array(deed, { maxLength: 30 }), (deeds) => {
       const copies: Booklet[] = [fresh, fresh, fresh];
@@ -53,7 +54,7 @@ test('nothing is lost between three devices but what somebody replaced or took a
       expect(mergeBooklets(mergeBooklets(c, a), b)).toEqual(all);
       expect(new Set(all.entries.map(nameOf))).toEqual(there);
     }),
-    { numRuns: 5000, seed: 5 },
+    { numRuns: tries(1000), seed: 5 },
   );
 });
 
