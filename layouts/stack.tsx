@@ -31,6 +31,13 @@ export function Stack(page: PageOf<StackView>): JSX.Element {
           ))}
         </dl>
       </section>
+      {/* A letter of each face that the script's leaves are set in: else the browser would ask for the face when its first leaf is opened, and this page asks for nothing once it is loaded. */}
+      <p class="unseen every-face" aria-hidden="true">
+        a <b>a</b> <i>a</i>{' '}
+        <span>
+          a <b>a</b>
+        </span>
+      </p>
       <DataIsland id="stack-data" data={{ packs: packs ?? [], strengths: phrases.strengths }} />
     </Document>
   );

@@ -2,6 +2,8 @@ import { render, type JSX } from 'preact';
 import type { StackPack } from '../core/pack/stack-pack.ts';
 import { packsAnswered } from '../classroom/stack.ts';
 import { Desk, views, type StackWords, type ViewName } from './stack/desk.ts';
+import { Agree } from './stack/agree.tsx';
+import { Judge } from './stack/judge.tsx';
 import { Select } from './stack/from-paper.tsx';
 import { keepSoon, openKept } from './stack/keep.ts';
 import { onPaper } from './stack/lazy.tsx';
@@ -93,6 +95,8 @@ function Page({ desk, view }: { readonly desk: Desk; readonly view: ViewName }):
         {shown !== 'pile' && <WhichBook desk={desk} />}
         {shown === 'pile' && <Pile desk={desk} />}
         {shown === 'look' && <Look desk={desk} />}
+        {shown === 'judge' && <Judge desk={desk} />}
+        {shown === 'agree' && <Agree desk={desk} />}
       </section>
     </div>
   );

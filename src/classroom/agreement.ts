@@ -1,5 +1,5 @@
-import { cohenKappa, crossTable } from './cohen-kappa.ts';
-import { krippendorffAlpha } from './krippendorff-alpha.ts';
+import { cohenKappa, crossTable, type CrossTable } from './cohen-kappa.ts';
+import { krippendorffAlpha, type Scale } from './krippendorff-alpha.ts';
 
 /** Below so many answers scored by both, no coefficient is told: it would jump with a single answer. Common practice, no source. */
 export const leastForCoefficient = 10;
@@ -27,20 +27,26 @@ export interface Agreement {
   readonly kappa: Coefficient;
   readonly linearKappa: Coefficient;
   readonly quadraticKappa: Coefficient;
-  /** Krippendorff's alpha for ordered scores. */
+  /** Kappa with disagreements as somebody weighed them; undefined when nobody did. */
+  readonly givenKappa: Coefficient | undefined;
+  /** Krippendorff's alpha for ordered scores, and for each kind of scale. */
   readonly alpha: Coefficient;
+  readonly alphas: Readonly<Record<Scale, Coefficient>>;
   /** Answers to talk about first: those furthest apart, then in the order given. */
   readonly talkAbout: readonly TwiceScored[];
 }
 
-/** What two scorers' numbers say, for scores from 0 to `most`. Scores that are no whole number in that range are an error of the caller. */
-export function agreementOf(scored: readonly TwiceScored[], most: number): Agreement {
+/** What two scorers' numbers say, for scores from 0 to `most`, with weights of one's own where there are any (rows and columns 0 to `most`, 0 on the diagonal). Scores that are no whole number in that range are an error of the caller. */
+export function agreementOf(scored: readonly TwiceScored[], most: number, weights?: CrossTable): Agreement {
   const both = scored.filter((each): each is TwiceScored & { first: number; second: number } => each.first !== undefined && each.second !== undefined);
   const [first, second] = [both.map((each) => each.first), both.map((each) => each.second)];
   const categories = Array.from({ length: most + 1 }, (_, score) => score);
   const table = crossTable(categories, first, second);
   const apart = (each: { first: number; second: number }) => Math.abs(each.first - each.second);
   const n = both.length;
+  // What only one of them scored says nothing of agreement: alpha leaves such units out by itself.
+  const all = [scored.map((each) => each.first), scored.map((each) => each.second)];
+  const alpha = (scale: Scale) => told(krippendorffAlpha(all, scale), n);
   return {
     n,
     exact: both.filter((each) => apart(each) === 0).length,
@@ -48,7 +54,9 @@ export function agreementOf(scored: readonly TwiceScored[], most: number): Agree
     kappa: told(cohenKappa(table), n),
     linearKappa: told(cohenKappa(table, 'linear'), n),
     quadraticKappa: told(cohenKappa(table, 'quadratic'), n),
-    alpha: told(krippendorffAlpha([first, second], 'ordinal'), n),
+    givenKappa: weights && told(cohenKappa(table, weights), n),
+    alpha: alpha('ordinal'),
+    alphas: { nominal: alpha('nominal'), ordinal: alpha('ordinal'), interval: alpha('interval'), ratio: alpha('ratio') },
     talkAbout: both.filter((each) => apart(each) > 0).sort((a, b) => apart(b) - apart(a)),
   };
 }

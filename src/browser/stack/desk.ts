@@ -77,6 +77,8 @@ export interface Here {
 /** The desk and what can be done at it. Every change is told to those who listen. */
 export class Desk {
   state: DeskState;
+  /** Key of the answer that is to be judged next, when somebody came for that one. */
+  judging: string | undefined;
   readonly #listeners = new Set<() => void>();
 
   constructor(
@@ -109,6 +111,11 @@ export class Desk {
     if (!name) return undefined;
     const booklets = stack.booklets.filter(({ booklet }) => booklet.pack.slug === name.slug && booklet.pack.language === name.language);
     return { ...packBehind(stack, name), booklets };
+  }
+
+  /** A coefficient with two decimals, as the page's language writes it. */
+  decimal(value: number): string {
+    return new Intl.NumberFormat(this.language, { minimumFractionDigits: 2, maximumFractionDigits: 2 }).format(value).replace('-', '−');
   }
 
   /** A booklet in words: its bookmark, and which of two with the same one it is. */

@@ -42,7 +42,7 @@ export function isWholeSentence(text: string, language?: KnownLanguage): boolean
 }
 
 /** Tells whether an answer points to the book: words in quotation marks, words that say where it was seen or heard, or three words of a cue. */
-export function bookPointers(pack: Pack, language: KnownLanguage): (text: string) => boolean {
+export function bookPointers(pack: { readonly stops: readonly { readonly at: Pick<Pack['stops'][number]['at'], 'cue'> }[] }, language: KnownLanguage): (text: string) => boolean {
   const cues = new Set(pack.stops.flatMap(({ at }) => runsOf(wordsOf(at.cue), 3)));
   return (text) => /[“"«][^”"»]+[”"»]/u.test(text) || bookWords[language].test(plain(text)) || runsOf(wordsOf(text), 3).some((run) => cues.has(run));
 }

@@ -1,0 +1,243 @@
+/** The stack as two teachers use it: twenty-four booklets made on the booklet's own page, looked through, judged from the keyboard by two people, compared. */
+import { mkdtemp, readFile, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { compare } from '../../src/classroom/compare.ts';
+import { feelingCounts, framesUsed, starsGiven } from '../../src/classroom/counts.ts';
+import { judgeables } from '../../src/classroom/judging.ts';
+import { readStackFile } from '../../src/classroom/read-stack-file.ts';
+import { readScores, readSheet } from '../../src/classroom/scoring-files.ts';
+import { answersTo, emptyStack, putBooklet, putPack, type Stack } from '../../src/classroom/stack.ts';
+import type { StackPack } from '../../src/core/pack/stack-pack.ts';
+import { startBrowser } from '../whole-site/browser.ts';
+import { builtSite, serveBelowRoot } from '../whole-site/site.ts';
+import { axe } from './booklet-page.ts';
+import { makeBooklets, type SavedFile } from './stack-booklets.ts';
+
+const site = await builtSite();
+let browser: Browser;
+let server: Awaited<ReturnType<typeof serveBelowRoot>>;
+let folder: string;
+let files: readonly SavedFile[];
+let context: BrowserContext;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'bookfellow-stack-'));
+  server = await serveBelowRoot(site);
+  browser = await startBrowser();
+  context = await browser.newContext({ viewport: { width: 1280, height: 800 }, reducedMotion: 'reduce', acceptDownloads: true });
+  files = await makeBooklets(context, server.address, folder, 24);
+}, 240_000);
+afterAll(async () => {
+  await browser.close();
+  await server.close();
+});
+
+/** The page of the stack. Once it is loaded, whatever it asks for is a fault, and so is every error. */
+async function stackPage(of: BrowserContext, path = 'stack/'): Promise<{ readonly page: Page; readonly faults: string[] }> {
+  const page = await of.newPage();
+  const faults: string[] = [];
+  page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
+  page.on('console', (message) => message.type() === 'error' && faults.push(`console: ${message.text()}`));
+  await page.goto(server.address + path, { waitUntil: 'networkidle' });
+  page.on('request', (request) => {
+    if (!/^(?:data|blob):/.test(request.url())) faults.push(`asked after it was loaded: ${request.url()}`);
+  });
+  await page.locator('.blotter').waitFor();
+  return { page, faults };
+}
+
+async function view(page: Page, name: string): Promise<void> {
+  await page.locator(`.stack-contents a[href="#${name}"]`).click();
+  await page.locator(`.showing-${name}`).waitFor();
+}
+
+async function download(page: Page, button: string): Promise<string> {
+  const [saved] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: button }).click()]);
+  const path = join(folder, saved.suggestedFilename());
+  await saved.saveAs(path);
+  return path;
+}
+
+/** The same stack as the page should have, by the library alone. */
+async function stackByLibrary(page: Page): Promise<{ readonly stack: Stack; readonly pack: StackPack }> {
+  const { packs } = JSON.parse((await page.locator('#stack-data').textContent()) ?? '') as { packs: readonly StackPack[] };
+  const pack = packs.find(({ slug, language }) => slug === 'the-lamp-on-the-jetty' && language === 'en');
+  if (!pack) throw new Error('The page does not carry the pack.');
+  const stack = files.reduce<Stack>(
+    (sofar, { text, name }) => {
+      const read = readStackFile(text);
+      return read.kind === 'booklet' ? putBooklet(sofar, read.booklet, name).stack : sofar;
+    },
+    putPack(emptyStack, pack),
+  );
+  return { stack, pack };
+}
+
+const rowsOf = (page: Page, table: string) => page.locator(table).evaluate((each) => [...each.querySelectorAll('tbody tr')].map((row) => [...row.children].map((cell) => cell.textContent.trim())));
+
+/** Judges every answer from the keyboard alone: a digit for each trait, and Enter. */
+async function judgeAll(page: Page, rule: (text: string, index: number) => readonly number[]): Promise<number> {
+  await page.locator('.to-judge').focus();
+  const of = Number(/of (\d+)/.exec((await page.locator('.judged-so-far').textContent()) ?? '')?.[1]);
+  for (let index = 0; index < of; index++) {
+    await page.waitForFunction((n) => document.querySelector('#to-judge')?.textContent.startsWith(`Answer ${String(n)} `) === true && document.activeElement?.className === 'to-judge', index + 1);
+    for (const score of rule((await page.locator('.the-answer').textContent()) ?? '', index)) await page.keyboard.press(String(score));
+    if (index < of - 1) await page.keyboard.press('Enter');
+  }
+  return of;
+}
+
+const byWords = (text: string): number[] => [/feels|They/.test(text), /because/i.test(text), /book says/.test(text), /worried|frightened|terrified/.test(text)].map(Number);
+
+test('twenty-four booklets are read, looked through, judged by two people and compared', { timeout: 180_000 }, async () => {
+  const { page, faults } = await stackPage(context);
+  const look = async (where: string) => {
+    await axe(page, where);
+    expect(await page.locator('h1:visible').count(), where).toBe(1);
+  };
+  await look('the clear desk');
+  const { stack, pack } = await stackByLibrary(page);
+  expect(stack.booklets).toHaveLength(24);
+
+  // Read: one damaged, one copied under another name, and one letter among them.
+  const [first] = files;
+  if (!first) throw new Error('no booklet');
+  const copy = join(folder, 'copy (1).html');
+  const cut = join(folder, 'cut.booklet.html');
+  const letter = join(folder, 'letter.html');
+  await writeFile(copy, first.text);
+  await writeFile(cut, first.text.slice(0, first.text.length - 400));
+  await writeFile(letter, '<p>Dear teacher</p>');
+  await page.setInputFiles('#stack-files', [...files.map(({ path }) => path), copy, cut, letter]);
+  await page.locator('.covers li').nth(23).waitFor();
+  await page.locator('.stack-told', { hasText: '24 booklets were put on the pile. One was a copy of a booklet already here, and the two were put together. 2 files are set aside.' }).waitFor();
+  expect(await page.locator('.set-aside dt').allTextContents()).toEqual(['cut.booklet.html', 'letter.html']);
+  await look('the pile');
+
+  // Look: what stands on the screen is what the library counts.
+  await view(page, 'look');
+  await page.getByLabel('Question', { exact: true }).selectOption({ index: 1 });
+  expect(await page.locator('.side-by-side > li').count()).toBe(answersTo(stack, pack, 'see-the-end').length);
+  await look('by question');
+  await page.getByLabel('Question', { exact: true }).selectOption({ index: 3 });
+  await page.locator('.kept-paper').nth(1).waitFor();
+  expect(await page.locator('.one-question').textContent()).toContain('It is never judged');
+  await look('drawings');
+  await page.locator('input[value=mark]').check();
+  await look('by bookmark');
+  await page.locator('input[value=feeling]').check();
+  await look('by feeling word');
+  await page.locator('input[value=class]').check();
+  await page.locator('.figure-table summary').evaluateAll((each) => each.forEach((summary) => (summary as HTMLElement).click()));
+  const feelings = feelingCounts(stack, pack);
+  expect(await rowsOf(page, '.figure:has(> svg[aria-label="Feeling words along the story"]) table')).toEqual(
+    feelings.flatMap(({ number, answered, words }) => words.map(({ word, children, chose }) => [number, word, children, chose, answered].map(String))),
+  );
+  expect(feelings.reduce((sum, { words }) => sum + words.length, 0)).toBeGreaterThan(2);
+  const frames = framesUsed(stack, pack).filter(({ wrote }) => wrote > 0);
+  for (const [index, { frames: used, ownWay }] of frames.entries())
+    expect((await rowsOf(page, `.frames-table >> nth=${String(index)}`)).map((row) => row.at(-1))).toEqual([...used.map(({ children }) => children), ownWay].map(String));
+  const { stars } = starsGiven(stack, pack);
+  expect((await rowsOf(page, '.figure:has(> svg[aria-label="Stars for the book"]) table')).map((row) => row.at(-1))).toEqual([...stars.counts].reverse().map(String));
+  expect(await page.locator('#class-stars-text').textContent()).toContain(`${String((stars.counts[3] ?? 0) + (stars.counts[4] ?? 0))} of 24 gave 4 or 5 stars.`);
+  expect(await page.locator('main').textContent()).not.toMatch(/%|average of|mean of/);
+  await look('the whole class');
+
+  // Judge, from the keyboard.
+  await view(page, 'judge');
+  await look('judging');
+  const n = await judgeAll(page, byWords);
+  expect(n).toBe(judgeables(stack, pack, 'any').length);
+  expect(await page.locator('.judged-so-far').textContent()).toContain(`${String(n)} of ${String(n)} answers judged.`);
+
+  // Agree: out, judged by somebody who sees nothing of the first, and in again.
+  await view(page, 'agree');
+  await look('before there is a second person');
+  const sheetFile = await download(page, `Save the scoring sheet (${String(n)} answers)`);
+  const sheetText = await readFile(sheetFile, 'utf8');
+  expect(sheetText).not.toMatch(/"bookmark"|"scores"|stitches/);
+  const other = await browser.newContext({ viewport: { width: 1000, height: 800 }, reducedMotion: 'reduce', acceptDownloads: true });
+  const second = await stackPage(other);
+  await second.page.setInputFiles('#stack-files', sheetFile);
+  await second.page.locator('.stack-contents').waitFor();
+  await view(second.page, 'judge');
+  await judgeAll(second.page, (text, index) => byWords(text).map((score, trait) => ([7, 5, 40, 4][trait] === index % 9 ? 1 - score : score)));
+  await axe(second.page, 'judging as the second person');
+  const scoresFile = await download(second.page, 'Save my scores for the first person');
+  expect(second.faults).toEqual([]);
+  await other.close();
+  await page.setInputFiles('#scores-file', scoresFile);
+  await page.locator('.result').waitFor();
+  await look('agreement');
+
+  // The numbers on the screen are the library's.
+  const mine = readScores(JSON.parse(await readFile(await download(page, 'Save my own scores'), 'utf8')));
+  const theirs = readScores(JSON.parse(await readFile(scoresFile, 'utf8')));
+  const sheet = readSheet(JSON.parse(sheetText));
+  if (!mine || !theirs || !sheet) throw new Error('a file cannot be read');
+  const lines = compare(sheet.answers, { steps: 1, seed: '', scores: mine.scores }, theirs.scores);
+  const shown = (coefficient: { kind: string; value?: number }) => (coefficient.kind === 'value' ? (coefficient.value ?? 0).toFixed(2).replace('-', '−') : 'cannot be computed');
+  expect(await rowsOf(page, '.agree-table table')).toEqual(
+    lines.map(({ trait, agreement }) => [trait ?? 'all traits added up', String(agreement.n), `${String(agreement.exact)} of ${String(agreement.n)}`, shown(agreement.kappa)]),
+  );
+  const sum = lines.at(-1)?.agreement;
+  const wanted = [sum?.kappa, sum?.linearKappa, sum?.quadraticKappa, sum?.alphas.nominal, sum?.alphas.ordinal, sum?.alphas.interval, sum?.alphas.ratio];
+  expect((await page.locator('.measures dd').allTextContents()).slice(2)).toEqual(wanted.map((each) => `${each ? shown(each) : ''} (n = ${String(n)})`));
+  expect(sum?.exact).toBeLessThan(n);
+  expect(faults).toEqual([]);
+  await page.close();
+});
+
+test('nothing is kept until the teacher says so, and one button erases it', { timeout: 60_000 }, async () => {
+  const { page, faults } = await stackPage(context);
+  const kept = () => page.evaluate(async () => (await indexedDB.databases()).some(({ name }) => name === 'bookfellow-stack'));
+  await page.setInputFiles(
+    '#stack-files',
+    files.slice(0, 5).map(({ path }) => path),
+  );
+  await page.locator('.covers li').nth(4).waitFor();
+  expect(await kept()).toBe(false);
+  await page.getByLabel('Keep this stack on this device').check();
+  await page.getByText('Kept on this device, with your scores and notes.').waitFor();
+  await page.waitForFunction(async () => (await indexedDB.databases()).some(({ name }) => name === 'bookfellow-stack'));
+  await page.waitForTimeout(300);
+  expect(faults).toEqual([]);
+  await page.reload();
+  await page.locator('.covers li').nth(4).waitFor();
+  await page.getByRole('button', { name: 'Clear the desk and erase what is kept' }).click();
+  await page.getByRole('button', { name: 'Erase', exact: true }).click();
+  await page.getByText('The desk is clear, and nothing is kept.').waitFor();
+  await page.waitForFunction(async () => !(await indexedDB.databases()).some(({ name }) => name === 'bookfellow-stack'));
+  expect(await page.locator('.covers').count()).toBe(0);
+  await page.close();
+});
+
+test('on a narrow screen, in Spanish and in the dark: no sideways scroll, and targets for fingers', { timeout: 60_000 }, async () => {
+  const narrow = await browser.newContext({ viewport: { width: 320, height: 640 }, colorScheme: 'dark', reducedMotion: 'reduce' });
+  const { page, faults } = await stackPage(narrow, 'es/stack/');
+  await page.setInputFiles(
+    '#stack-files',
+    files.map(({ path }) => path),
+  );
+  await page.locator('.covers li').nth(23).waitFor();
+  for (const name of ['pile', 'look', 'judge', 'agree', 'tomorrow', 'take']) {
+    await view(page, name);
+    for (const way of name === 'look' ? ['mark', 'feeling', 'class', 'stop'] : ['']) {
+      if (way !== '') await page.locator(`input[value=${way}]`).check();
+      const { wide, small } = await page.evaluate(() => ({
+        wide: document.documentElement.scrollWidth,
+        small: [...document.querySelectorAll<HTMLElement>('.desk button, .desk summary, .desk select, .desk label.choice, .desk .tick')].flatMap((each) => {
+          const box = each.getBoundingClientRect();
+          return box.width > 0 && (box.height < 44 || box.width < 44) ? [`${each.textContent.trim().slice(0, 30)} ${String(box.width)} by ${String(box.height)}`] : [];
+        }),
+      }));
+      expect([wide, small], `${name} ${way}`).toEqual([320, []]);
+      await axe(page, `${name} ${way}, narrow and dark`);
+    }
+  }
+  expect(faults).toEqual([]);
+  await narrow.close();
+});
