@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { localeOf } from './parts/language-name.ts';
 import type { Phrases } from '../src/core/languages/en.ts';
 import { phrasesFor } from '../src/core/languages/pick-language.ts';
 import { secondsOfClock } from '../src/core/pack/captions.ts';
@@ -56,7 +57,7 @@ function Film({ page, say, stops }: Props): JSX.Element | null {
   if (!film) return null;
   const poster = faceOf(shown)?.jpeg.find((each) => each.width >= 900);
   const length = captions.at(-1)?.ends ?? 0;
-  const megabytes = new Intl.NumberFormat(page.language, { maximumFractionDigits: 1 }).format(film.bytes / 1024 / 1024);
+  const megabytes = new Intl.NumberFormat(localeOf(page.language), { maximumFractionDigits: 1 }).format(film.bytes / 1024 / 1024);
   return (
     <section class="film" aria-label={say.recording.of} data-waiting={say.recording.waiting(0)} data-goes-on={say.recording.goesOn}>
       <div class="film-frame">

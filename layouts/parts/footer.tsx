@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { phrasesFor } from '../../src/core/languages/pick-language.ts';
+import { isPartlyEnglish, phrasesFor } from '../../src/core/languages/pick-language.ts';
 import { rootOf } from '../../src/outputs/addresses.ts';
 import type { Page } from '../../src/outputs/views.ts';
 import { NavLinks } from './nav-links.tsx';
@@ -34,6 +34,7 @@ export function Footer({ page }: { readonly page: Page }): JSX.Element {
           <dd>{library.rights}</dd>
         </div>
       </dl>
+      {say.awaiting !== '' && <p class="awaiting">{isPartlyEnglish(language) ? `${say.awaiting} ${say.partlyEnglish}` : say.awaiting}</p>}
       <p class="rules">{say.rules}</p>
     </footer>
   );

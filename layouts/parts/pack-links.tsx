@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { localeOf } from './language-name.ts';
 import { phrasesFor } from '../../src/core/languages/pick-language.ts';
 import type { PackFields } from '../../src/core/pack/pack.ts';
 import { linkFrom } from '../../src/outputs/addresses.ts';
@@ -35,7 +36,7 @@ export function Maker({ pack, language }: { readonly pack: PackFields; readonly 
 
 /** A day as people write it in a language. */
 function dateIn(day: string, language: string): string {
-  return new Intl.DateTimeFormat(language, { dateStyle: 'long', timeZone: 'UTC' }).format(new Date(`${day}T00:00:00Z`));
+  return new Intl.DateTimeFormat(localeOf(language), { dateStyle: 'long', timeZone: 'UTC' }).format(new Date(`${day}T00:00:00Z`));
 }
 
 /** The picture that stands for a pack: its first that is no decoration. */

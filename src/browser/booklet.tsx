@@ -24,6 +24,7 @@ import { Turning } from './booklet/turning.tsx';
 const phrases: Readonly<Record<string, () => Promise<Phrases['booklet']>>> = {
   en: async () => (await import('../core/languages/en-booklet.ts')).enBooklet,
   es: async () => (await import('../core/languages/es-booklet.ts')).esBooklet,
+  ar: async () => (await import('./booklet/phrases-ar.ts')).phrases,
 };
 
 const main = document.querySelector('main');

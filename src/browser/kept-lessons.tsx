@@ -1,3 +1,4 @@
+import { localeOf } from '../core/languages/about-language.ts';
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { LessonPhrases } from '../core/languages/en-lesson.ts';
@@ -18,7 +19,7 @@ export function KeptLessons({ data, say, section }: Props): JSX.Element {
   const [erased, setErased] = useState(false);
   const kept = keptLessons().filter((each) => each.pack === data.slug);
   section.hidden = kept.length === 0 && !erased;
-  const day = new Intl.DateTimeFormat(document.documentElement.lang, { dateStyle: 'long', timeZone: 'UTC' });
+  const day = new Intl.DateTimeFormat(localeOf(document.documentElement.lang), { dateStyle: 'long', timeZone: 'UTC' });
   const erase = (): void => {
     eraseLessons(data.slug);
     setAsked(false);

@@ -3,6 +3,7 @@
  * address carries what was chosen, and the way back works. Packs on other pages of a long list are found in
  * `quality.json`, which is asked for only when somebody chooses something.
  */
+import { localeOf } from '../core/languages/about-language.ts';
 import { choiceFields, choiceFrom, isChosen, queryOf, type Choice } from '../outputs/quality-choice.ts';
 import type { Facets } from '../outputs/quality-figures.ts';
 
@@ -114,7 +115,7 @@ function otherPages(address: string | undefined, here: number): () => Promise<re
 
 function sentence(say: Words, shown: number, all: number): string {
   const pattern = shown === all ? say.all : shown === 0 ? say.none : shown === 1 ? say.one : say.some;
-  const number = new Intl.NumberFormat(document.documentElement.lang);
+  const number = new Intl.NumberFormat(localeOf(document.documentElement.lang));
   return pattern.replace('{n}', number.format(shown)).replace('{all}', number.format(all));
 }
 

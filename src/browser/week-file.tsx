@@ -1,3 +1,4 @@
+import { localeOf } from '../core/languages/about-language.ts';
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { LessonPhrases } from '../core/languages/en-lesson.ts';
@@ -24,7 +25,7 @@ export function WeekFile({ data, say, start }: Props): JSX.Element {
     link.download = `${data.slug}-week.ics`;
     link.click();
     setTimeout(() => URL.revokeObjectURL(url), 10_000);
-    const day = new Intl.DateTimeFormat(document.documentElement.lang, { weekday: 'long', day: 'numeric', month: 'long', timeZone: 'UTC' });
+    const day = new Intl.DateTimeFormat(localeOf(document.documentElement.lang), { weekday: 'long', day: 'numeric', month: 'long', timeZone: 'UTC' });
     const days = schoolDays(firstDay, data.readings.length).map((each) => day.format(new Date(`${each}T00:00:00Z`)));
     setMade(say.calendar.made(new Intl.ListFormat(document.documentElement.lang).format(days)));
   };

@@ -25,6 +25,7 @@ const scripts: Readonly<Record<string, string>> = {
   'maker-worker': 'src/browser/maker-worker.ts',
   'lesson-en': 'src/browser/lesson-en.ts',
   'lesson-es': 'src/browser/lesson-es.ts',
+  'lesson-ar': 'src/browser/lesson-ar.ts',
 };
 
 /** Letters of the two typefaces that pages use. Both are under the SIL Open Font License, which is published beside them. */

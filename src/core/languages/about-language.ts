@@ -15,3 +15,8 @@ export function languageNameIn(language: string, inLanguage: string): string {
 export function ownLanguageName(language: string): string {
   return languageNameIn(language, language);
 }
+
+/** The locale in which numbers and dates of a language are written: Arabic with the digits 0 to 9, as in its phrases. */
+export function localeOf(language: string): string {
+  return language.split('-')[0] === 'ar' ? `${language}-u-nu-latn` : language;
+}

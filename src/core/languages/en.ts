@@ -76,6 +76,9 @@ export const en = {
     listen: 'Listen',
     listenStop: 'Stop',
     endOfLine: 'in',
+    /** Said at the foot of every page while no native reader has been through a language; empty once one has. */
+    awaiting: '',
+    partlyEnglish: '',
   },
   /** Number and lists in words. */
   inWords,

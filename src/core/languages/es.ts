@@ -94,6 +94,8 @@ export const es: Phrases = {
     listen: 'Escuchar',
     listenStop: 'Parar',
     endOfLine: 'en',
+    awaiting: '',
+    partlyEnglish: '',
   },
   inWords,
   listed,
