@@ -69,8 +69,10 @@ export function FollowAlong({ data, progress: first, say, card, changed, closed,
   const keys = (event: KeyboardEvent): void => {
     if (phase !== 'during' || event.altKey || event.ctrlKey || event.metaKey || (event.target as HTMLElement).closest('input')) return;
     const onControl = (event.target as HTMLElement).closest('button, summary, a') !== null;
-    if (event.key === 'ArrowRight' || (event.key === ' ' && !onControl)) next();
-    else if (event.key === 'ArrowLeft') back();
+    // Onward is where reading goes on: to the left in a language written from right to left.
+    const [onward, backward] = document.documentElement.dir === 'rtl' ? ['ArrowLeft', 'ArrowRight'] : ['ArrowRight', 'ArrowLeft'];
+    if (event.key === onward || (event.key === ' ' && !onControl)) next();
+    else if (event.key === backward) back();
     else return;
     event.preventDefault();
   };

@@ -28,13 +28,17 @@ const scripts: Readonly<Record<string, string>> = {
   'lesson-ar': 'src/browser/lesson-ar.ts',
 };
 
-/** Letters of the two typefaces that pages use. Both are under the SIL Open Font License, which is published beside them. */
+/** Letters of the two typefaces that pages use, and Arabic ones. All are under the SIL Open Font License, which is published beside them. */
 const fonts: readonly (readonly [packageName: string, file: string])[] = [
   ['@fontsource/andika', 'andika-latin-400-normal.woff2'],
   ['@fontsource/andika', 'andika-latin-700-normal.woff2'],
   ['@fontsource/gentium-book-plus', 'gentium-book-plus-latin-400-normal.woff2'],
   ['@fontsource/gentium-book-plus', 'gentium-book-plus-latin-400-italic.woff2'],
   ['@fontsource/gentium-book-plus', 'gentium-book-plus-latin-700-normal.woff2'],
+];
+const arabicFonts: typeof fonts = [
+  ['@fontsource/noto-naskh-arabic', 'noto-naskh-arabic-arabic-400-normal.woff2'],
+  ['@fontsource/noto-naskh-arabic', 'noto-naskh-arabic-arabic-700-normal.woff2'],
 ];
 
 /** The site's styles, scripts and fonts, and the addresses that pages link to. */
@@ -45,12 +49,14 @@ export async function makeAssets(): Promise<{ assets: Assets; files: readonly Si
   const screen = named('screen', 'css', css);
   const print = named('print', 'css', printCss);
   const files: SiteFile[] = [screen, print, ...code.files];
-  for (const [packageName, file] of fonts) files.push({ url: `assets/fonts/${file}`, from: join(folderOf(packageName), 'files', file) });
-  for (const packageName of new Set(fonts.map(([each]) => each))) {
+  for (const [packageName, file] of [...fonts, ...arabicFonts]) files.push({ url: `assets/fonts/${file}`, from: join(folderOf(packageName), 'files', file) });
+  for (const packageName of new Set([...fonts, ...arabicFonts].map(([each]) => each))) {
     files.push({ url: `assets/fonts/${packageName.slice('@fontsource/'.length)}-LICENSE.txt`, from: join(folderOf(packageName), 'LICENSE') });
   }
-  return { assets: { css: screen.url, printCss: print.url, scripts: code.scripts, later: [...fonts.map(([, file]) => `assets/fonts/${file}`), ...code.parts] }, files };
+  return { assets: { css: screen.url, printCss: print.url, scripts: code.scripts, later: [...fonts.map(fontUrl), ...code.parts], arabicLetters: arabicFonts.map(fontUrl) }, files };
 }
+
+const fontUrl = ([, file]: readonly [string, string]) => `assets/fonts/${file}`;
 
 /** A script for the background, which is no module, with data that the build knows put in by name. */
 export async function workerScript(path: string, data: Readonly<Record<string, unknown>>): Promise<string> {

@@ -55,18 +55,21 @@ async function sizedOnce(folder: string, url: string): Promise<Sized> {
 /** Every page of a book, its pictures, and what its pages look and work with. The film stays where it is: it would fill a phone. */
 function filesOf({ pack, urls, pictures, recording }: ShownPack, { assets }: Made): readonly string[] {
   const { css, printCss, scripts, later } = assets;
+  const letters = inArabicScript(pack.language) ? (assets.arabicLetters ?? []) : [];
   const pages = [urls.family, urls.booklet, urls.lesson, ...(recording ? [urls.recording] : [])];
   const ofPages = ['offline', 'listen', 'booklet', `lesson-${pack.language.split('-')[0] ?? ''}`, ...(recording ? ['recording'] : [])].flatMap((name) => scripts[name] ?? []);
   const ofPictures = pictures.map(({ webp }) => (webp.findLast((each) => each.width <= copyWidth) ?? webp[0])?.url ?? '').filter((url) => url !== '');
-  return [...new Set([...pages, css, printCss, ...ofPages, ...later, ...ofPictures])];
+  return [...new Set([...pages, css, printCss, ...ofPages, ...later, ...letters, ...ofPictures])];
 }
 
 async function worker({ library, pages, assets }: Made, sized: (url: string) => Promise<Sized>): Promise<SiteFile> {
   const notSaved = Object.fromEntries(pages.filter((page) => page.view.kind === 'unsaved').map((page) => [rootOf(page.language, library.language), page.url]));
-  const files = [...Object.values(notSaved), assets.css, ...assets.later.filter((url) => url.endsWith('.woff2'))];
+  const files = [...Object.values(notSaved), assets.css, ...assets.later.filter((url) => url.endsWith('.woff2')), ...(library.languages.some(inArabicScript) ? (assets.arabicLetters ?? []) : [])];
   const version = hashOf(Buffer.from((await Promise.all(files.map(sized))).map((each) => each.hash).join()));
   return { url: 'offline-worker.js', text: await workerScript('src/browser/offline-worker.ts', { shell: { version, widths, notSaved, files } }) };
 }
+
+const inArabicScript = (language: string) => new Intl.Locale(language).maximize().script === 'Arab';
 
 function hashOf(bytes: Buffer): string {
   return createHash('sha256').update(bytes).digest('hex').slice(0, 16);

@@ -92,6 +92,8 @@ export interface Assets {
   readonly scripts: Readonly<Record<string, string>>;
   /** Files that a page with a script or style may load later: letters, and parts of scripts. */
   readonly later: readonly string[];
+  /** Letters of the Arabic script, which only pages that have such letters load. */
+  readonly arabicLetters?: readonly string[];
 }
 
 export interface LibraryView {

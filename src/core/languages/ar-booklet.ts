@@ -164,7 +164,8 @@ export const arBooklet: Unfinished<typeof enBooklet> = {
     },
     draw: {
       paper: 'ورقة رسمك',
-      inPaper: (lines, things) => `على الورقة: ${count(lines, { one: 'خط واحد', two: ['خطان', 'خطين'], few: 'خطوط', many: 'خطًا', other: 'خط' })} و${count(things, { one: 'شيء موضوع واحد', two: ['شيئان موضوعان', 'شيئين موضوعين'], few: 'أشياء موضوعة', many: 'شيئًا موضوعًا', other: 'شيء موضوع' })}`,
+      inPaper: (lines, things) =>
+        `على الورقة: ${count(lines, { one: 'خط واحد', two: ['خطان', 'خطين'], few: 'خطوط', many: 'خطًا', other: 'خط' })} و${count(things, { one: 'شيء موضوع واحد', two: ['شيئان موضوعان', 'شيئين موضوعين'], few: 'أشياء موضوعة', many: 'شيئًا موضوعًا', other: 'شيء موضوع' })}`,
       ink: 'اللون',
       inks: { black: 'أسود', red: 'أحمر', yellow: 'أصفر ترابي', green: 'أخضر', blue: 'أزرق', brown: 'بنّي' },
       width: 'الخط',

@@ -40,7 +40,8 @@ export const lessonInArabic: Unfinished<LessonPhrases> = {
       'a feeling': 'لا يتسع الوقت لسؤال عن شعور.',
       'a way without writing': 'كل ما يتسع له الوقت يطلب الكتابة. قدّموا لكل طفل الطريقة الأخرى للإجابة.',
     },
-    cannot: (given, missing, total) => `لا يتسع الوقت: تنقص ${missing} عن ${minutes(given, 'object')} للقراءة وللوقفات التي لا تُترك. والقراءة كلها كما هي أدناه تستغرق نحو ${minutes(total, 'object')}.`,
+    cannot: (given, missing, total) =>
+      `لا يتسع الوقت: تنقص ${missing} عن ${minutes(given, 'object')} للقراءة وللوقفات التي لا تُترك. والقراءة كلها كما هي أدناه تستغرق نحو ${minutes(total, 'object')}.`,
     outOfReach: 'وقفة لا تُترك تأتي بعد وقفة ليست في هذه القراءة.',
     wouldHelp: 'ما قد يساعد:',
     nothingHelps: 'لا يساعد إلا مزيد من الدقائق.',
