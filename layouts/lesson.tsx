@@ -129,9 +129,7 @@ function Glance({ pack, say }: PartProps): JSX.Element {
         </div>
         <div>
           <dt>{say.lesson.book}</dt>
-          <dd>
-            {say.openings(pack.book.openings)}, {say.words(pack.book.words)}
-          </dd>
+          <dd>{`${say.openings(pack.book.openings)}${say.comma}${say.words(pack.book.words)}`}</dd>
         </div>
       </dl>
     </section>

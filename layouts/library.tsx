@@ -66,7 +66,7 @@ function Entry({ page, shown, first }: { readonly page: PageOf<LibraryView>; rea
       <p class="leaders">
         <span>{say.forGrades(pack.for.grades)}</span>
         <span class="leader" aria-hidden="true" />
-        <span class="leader-comma">, </span>
+        <span class="leader-comma">{say.comma}</span>
         <span>{say.minutesInWords(pack.for.minutes)}</span>
       </p>
     </li>

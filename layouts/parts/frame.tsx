@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 
 /** A mark that belongs to the blank before it, and stays on its line. */
-const closingMark = /^[.,;:!?)»”…]+/;
+const closingMark = /^[.,;:!?)»”…،؛؟]+/;
 
 /** A sentence to complete: each run of underscores becomes a line, and is said as a blank. */
 export function Frame({ text, blank }: { readonly text: string; readonly blank: string }): JSX.Element {

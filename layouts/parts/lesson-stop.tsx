@@ -18,10 +18,7 @@ export function StopAsk({ page, stop, say }: Props): JSX.Element {
   const picture = page.view.shown.pictures.find((each) => each.stop === stop.id);
   return (
     <div data-card="ask">
-      <p class="kind-line">
-        {say.kinds[stop.kind]}, {say.depth(say.depths[stop.depth - 1] ?? '')}
-        {stop.about !== undefined && `, ${say.about[stop.about]}`}
-      </p>
+      <p class="kind-line">{[say.kinds[stop.kind], say.depth(say.depths[stop.depth - 1] ?? ''), ...(stop.about === undefined ? [] : [say.about[stop.about]])].join(say.comma)}</p>
       <p class="cue">
         {say.lesson.readUntil} {say.lesson.onOpening(stop.at.opening)} {say.lesson.cue} <q>{stop.at.cue}</q>. {say.lesson.picture[stop.at.picture]}
         {stop.at.recording !== undefined && ` ${say.lesson.atRecording(stop.at.recording)}.`}
@@ -66,7 +63,7 @@ function Details({ stop, say }: { readonly stop: Stop; readonly say: Phrases }):
         <dt>{say.lesson.how}</dt>
         <dd>
           <WayDrawing way={stop.answer} /> {say.ways[stop.answer]}
-          {stop.or !== undefined && stop.or !== stop.answer && <>, {say.lesson.orWay(say.ways[stop.or])}</>}
+          {stop.or !== undefined && stop.or !== stop.answer && `${say.comma}${say.lesson.orWay(say.ways[stop.or])}`}
         </dd>
       </div>
       {stop.frames && stop.frames.length > 0 && (

@@ -130,7 +130,7 @@ export function Rights({ pack, say }: Props): JSX.Element {
       <h2 id="rights">{say.lesson.rights}</h2>
       <p>
         <cite>{book.title}</cite>, {say.book.by(book.author, book.illustrator)}
-        {from.length > 0 && `. ${from.join(', ')}`}. {say.lesson.bookRights(say.rightsOf[book.rights])} {book.rightsNote}
+        {from.length > 0 && `. ${from.join(say.comma)}`}. {say.lesson.bookRights(say.rightsOf[book.rights])} {book.rightsNote}
       </p>
       <p>{say.lesson.quote}</p>
     </section>

@@ -28,7 +28,7 @@ export function Maker({ pack, language }: { readonly pack: PackFields; readonly 
   const say = phrasesFor(language).book;
   const { by, translation } = pack;
   const lines = [say.companionBy(by.name, by.school), say.licence(by.licence)];
-  if (translation) lines.push([say.translated(translation.by), ...(translation.checkedBy === undefined ? [] : [say.checked(translation.checkedBy)])].join(', '));
+  if (translation) lines.push([say.translated(translation.by), ...(translation.checkedBy === undefined ? [] : [say.checked(translation.checkedBy)])].join(phrasesFor(language).comma));
   if (by.basedOn !== undefined) lines.push(say.basedOn(by.basedOn));
   if (by.reviewed !== undefined) lines.push(say.reviewed(dateIn(by.reviewed, language)));
   return <p class="maker">{lines.map((line) => `${line}.`).join(' ')}</p>;

@@ -54,7 +54,11 @@ export function QualityEntry({ page, row, say }: Props): JSX.Element {
           </a>
         </h3>
         <p class="in-short">
-          {say.inLanguage(languageName(pack.language, page.language))}; {say.forGrades(pack.for.grades).toLocaleLowerCase(page.language)}; {say.quality.stopsIn(pack.stops.length, pack.for.minutes)}
+          {say.inLanguage(languageName(pack.language, page.language))}
+          {say.semicolon}
+          {say.forGrades(pack.for.grades).toLocaleLowerCase(page.language)}
+          {say.semicolon}
+          {say.quality.stopsIn(pack.stops.length, pack.for.minutes)}
         </p>
       </header>
       <dl>
@@ -138,14 +142,16 @@ function Measure({ page, file, language, measure, aim, say }: MeasureProps): JSX
   return (
     <>
       <p>
-        {say.quality.counted(words, sentences)}; {say.quality.lengths(Math.round(wordsPerSentence), longest?.words ?? 0)}. {say.quality.estimate(estimate)}
+        {say.quality.counted(words, sentences)}
+        {say.semicolon}
+        {say.quality.lengths(Math.round(wordsPerSentence), longest?.words ?? 0)}. {say.quality.estimate(estimate)}
         {graded && aim !== undefined && ` ${aim}`}
       </p>
       {(namedWords.length > 0 || left !== '') && (
         <p class="less">
           {namedWords.length > 0 && (
             <>
-              {rare ? say.quality.longOrRareWords : say.quality.longWords} <span lang={language}>{namedWords.join(', ')}</span>
+              {rare ? say.quality.longOrRareWords : say.quality.longWords} <span lang={language}>{namedWords.join(say.comma)}</span>
               {longWords.length > mostWords && say.quality.andMore(longWords.length - mostWords)}.{' '}
             </>
           )}
@@ -174,7 +180,9 @@ function Passage({ measure, say }: { readonly measure: PassageMeasure; readonly 
   return (
     <>
       <p>
-        {say.quality.counted(words, sentences)}; {say.quality.lengths(Math.round(wordsPerSentence), longestSentence)}. {say.quality.estimate(gradeEstimateOf(estimate))}
+        {say.quality.counted(words, sentences)}
+        {say.semicolon}
+        {say.quality.lengths(Math.round(wordsPerSentence), longestSentence)}. {say.quality.estimate(gradeEstimateOf(estimate))}
       </p>
       <p class="less">{say.quality.passageNote}</p>
     </>

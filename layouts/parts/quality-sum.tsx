@@ -15,7 +15,7 @@ export function QualitySum({ page, say }: Props): JSX.Element {
   const { totals } = page.view;
   const number = new Intl.NumberFormat(localeOf(page.language));
   const figures: readonly (readonly [string, string])[] = [
-    [say.quality.companions, `${number.format(totals.packs)}, ${say.quality.inLanguages(totals.languages.length)}`],
+    [say.quality.companions, `${number.format(totals.packs)}${say.comma}${say.quality.inLanguages(totals.languages.length)}`],
     [say.quality.familyWords, number.format(totals.familyWords)],
     [say.quality.stops, number.format(totals.stops)],
     [say.quality.pictures, say.quality.ofPictures(totals.pictures.described, totals.pictures.all)],

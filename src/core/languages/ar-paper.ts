@@ -17,7 +17,7 @@ export const paperInArabic: Unfinished<typeof paperInEnglish> = {
     letter: 'صفحة واحدة للأسرة',
     cards: 'للقص: كلمات ومشاعر وما يُلاحظ في الإجابة',
   },
-  file: (pages, kilobytes) => `PDF، ${count(pages, nouns.page)}، ${String(kilobytes)} كيلوبايت`,
+  file: (pages, kilobytes) => `PDF\u200f، ${count(pages, nouns.page)}، ${String(kilobytes)} كيلوبايت`,
   stops: (numbers) => stops(numbers),
   opening: (n) => `الصفحة المزدوجة ${String(n)}`,
   again: (readings) => `من جديد في ${readings.length === 1 ? 'القراءة' : readings.length === 2 ? 'القراءتين' : 'القراءات'} ${listed(readings.map(String))}.`,

@@ -37,6 +37,8 @@ export const ar: Unfinished<Phrases> = {
   },
   inWords,
   listed,
+  comma: '، ',
+  semicolon: '؛ ',
   grades: (grades) => gradesInWords(grades),
   forGrades: (grades) => `لتلاميذ ${gradesInWords(grades, 'object')}`,
   minutes: (n) => count(n, nouns.minute),

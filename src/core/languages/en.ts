@@ -83,6 +83,9 @@ export const en = {
   /** Number and lists in words. */
   inWords,
   listed,
+  /** Between the parts of a line. */
+  comma: ', ',
+  semicolon: '; ',
   grades: (grades: readonly string[]) => gradesInWords(grades),
   forGrades: (grades: readonly string[]) => `For ${gradesInWords(grades)}`,
   minutes: (n: number) => count(n, 'minute', 'minutes'),

@@ -99,6 +99,8 @@ export const es: Phrases = {
   },
   inWords,
   listed,
+  comma: ', ',
+  semicolon: '; ',
   grades: (grades) => gradesInWords(grades),
   forGrades: (grades) => `Para ${gradesInWords(grades)}`,
   minutes: (n) => count(n, 'minuto', 'minutos'),

@@ -80,7 +80,7 @@ export function lessonSheet(input: SheetInput): Sheet<LessonData> {
       facts: [
         { label: say.lesson.who, text: say.grades(pack.for.grades) },
         { label: say.lesson.time, text: say.paper.minutes(Math.round(pack.plan.lesson.total / 60)) },
-        { label: say.lesson.book, text: `${say.openings(pack.book.openings)}, ${say.words(pack.book.words)}` },
+        { label: say.lesson.book, text: `${say.openings(pack.book.openings)}${say.comma}${say.words(pack.book.words)}` },
         { label: say.lesson.have, text: say.listed(materials) },
       ],
       aims: { label: say.lesson.aims, items: (pack.aims ?? []).map((aim) => aim.skill) },
@@ -90,7 +90,7 @@ export function lessonSheet(input: SheetInput): Sheet<LessonData> {
       week: laterReadings(input, first),
       questions: (pack.questions ?? []).map((question) => ({ ask: say.quoted(question.ask), note: modelsInWords(question.models ?? [], say) })),
       words: (pack.words ?? []).map((word) => ({ label: word.word, text: word.meaning })),
-      feelings: (pack.feelings ?? []).map((feeling) => `${feeling.word} (${say.strengths[feeling.strength - 1] ?? ''})`).join(', '),
+      feelings: (pack.feelings ?? []).map((feeling) => `${feeling.word} (${say.strengths[feeling.strength - 1] ?? ''})`).join(say.comma),
       rights: rightsOf(input),
       maker: [say.book.companionBy(pack.by.name, pack.by.school), say.book.licence(pack.by.licence)].map((line) => `${line}.`).join(' '),
     },
@@ -118,7 +118,7 @@ function rowOf(row: RunSheetRow, input: SheetInput): LessonRow {
 function stopOf(stop: Stop, { shown, say }: SheetInput, first: boolean): LessonStopData {
   const { pack } = shown;
   const later = first ? readingsOf(pack, stop).filter((reading) => reading !== pack.plan.reading) : [];
-  const ways = [say.ways[stop.answer], ...(stop.or === undefined || stop.or === stop.answer ? [] : [say.lesson.orWay(say.ways[stop.or])])].join(', ');
+  const ways = [say.ways[stop.answer], ...(stop.or === undefined || stop.or === stop.answer ? [] : [say.lesson.orWay(say.ways[stop.or])])].join(say.comma);
   const notes = [
     stop.must === true ? say.lesson.must : '',
     stop.after === undefined ? '' : say.lesson.after(pack.stops.findIndex((each) => each.id === stop.after) + 1),
@@ -126,7 +126,7 @@ function stopOf(stop: Stop, { shown, say }: SheetInput, first: boolean): LessonS
   ];
   return {
     name: say.stop(pack.stops.indexOf(stop) + 1),
-    kind: [say.kinds[stop.kind], say.paper.opening(stop.at.opening).toLocaleLowerCase(pack.language)].join(', '),
+    kind: [say.kinds[stop.kind], say.paper.opening(stop.at.opening).toLocaleLowerCase(pack.language)].join(say.comma),
     cue: [say.paper.readToCue(stop.at.cue), stop.at.picture === 'hidden' ? say.paper.hide : ''].filter((part) => part !== '').join(' '),
     ask: say.quoted(stop.ask),
     frames: { label: say.lesson.frames, text: (stop.frames ?? []).join('   ') },
@@ -174,8 +174,8 @@ function rightsOf({ shown, say }: SheetInput): string {
   const { book } = shown.pack;
   const from = [book.publisher, book.year === undefined ? undefined : String(book.year), book.isbn === undefined ? undefined : say.book.isbn(book.isbn)].filter((part) => part !== undefined);
   return [
-    `${book.title}, ${say.book.by(book.author, book.illustrator)}.`,
-    from.length > 0 ? `${from.join(', ')}.` : '',
+    `${book.title}${say.comma}${say.book.by(book.author, book.illustrator)}.`,
+    from.length > 0 ? `${from.join(say.comma)}.` : '',
     say.lesson.bookRights(say.rightsOf[book.rights]),
     book.rightsNote ?? '',
     say.lesson.quote,

@@ -91,5 +91,5 @@ export function linesOf(pairs: readonly (readonly [label: string, text: string |
 /** "5 seconds of silence, 90 seconds for it, hear 2." The usual wait where the author named none. */
 export function timingOf(stop: Stop, durations: Durations, say: Phrases): string {
   const { silence, work, hear } = say.paper;
-  return `${[silence(stop.wait ?? durations.wait), ...(stop.task === undefined || stop.task === 0 ? [] : [work(stop.task)]), ...(stop.shares === undefined ? [] : [hear(stop.shares)])].join(', ')}.`;
+  return `${[silence(stop.wait ?? durations.wait), ...(stop.task === undefined || stop.task === 0 ? [] : [work(stop.task)]), ...(stop.shares === undefined ? [] : [hear(stop.shares)])].join(say.comma)}.`;
 }

@@ -178,7 +178,7 @@ function stopOf(stop: Stop, number: number, { pack, say, telling }: VersionInput
   const models = (stop.models ?? []).slice(0, 2).map((model) => say.quoted(model.text));
   const heard = stop.listenFor === undefined ? [] : [cut(stop.listenFor, telling.good)];
   const good = telling.examples || heard.length === 0 ? [...heard, ...models.map((model) => cut(model))] : heard;
-  const ways = [say.ways[stop.answer], ...(stop.or === undefined || stop.or === stop.answer ? [] : [say.lesson.orWay(say.ways[stop.or])])].join(', ');
+  const ways = [say.ways[stop.answer], ...(stop.or === undefined || stop.or === stop.answer ? [] : [say.lesson.orWay(say.ways[stop.or])])].join(say.comma);
   return {
     number: String(number),
     opening: opening(stop.at.opening),
