@@ -17,6 +17,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   'src/core/measure': ['src/core', 'src/core/pack', 'src/core/check'],
   'src/core/plan': ['src/core', 'src/core/pack', 'src/core/measure'],
   'src/core/booklet': ['src/core', 'src/core/pack'],
+  'src/core/find': ['src/core', 'src/core/pack'],
   'src/outputs': ['src/core/*'],
   layouts: ['src/core/*', 'src/outputs'],
   // A child's work cannot reach the site: nothing that builds it knows the classroom.

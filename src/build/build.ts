@@ -13,6 +13,7 @@ import { readProse } from './read-prose.ts';
 import { stage, writeFiles } from './publish.ts';
 import type { Told } from '../outputs/through-stages.ts';
 import { readWholeLibrary } from './read-library.ts';
+import { tidyCache } from './tidy-cache.ts';
 
 export interface BuildOptions {
   /** The content folder. */
@@ -68,6 +69,10 @@ export async function build(options: BuildOptions): Promise<Built> {
     await staging.discard();
     throw error;
   }
+  await tidyCache(
+    options.cache,
+    shown.files.flatMap((file) => ('from' in file ? [file.from] : [])),
+  );
   return { ...result, pages: pages.length };
 }
 
