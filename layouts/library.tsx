@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { phrasesFor } from '../src/core/languages/pick-language.ts';
-import { linkFrom } from '../src/outputs/addresses.ts';
+import { linkFrom, rootOf } from '../src/outputs/addresses.ts';
 import type { LibraryView, PageOf, ShownPack } from '../src/outputs/views.ts';
 import { Document } from './parts/document.tsx';
 import { nameOf } from './parts/library-name.ts';
@@ -21,8 +21,15 @@ export function LibraryPage(page: PageOf<LibraryView>): JSX.Element {
         <Rule double />
       </div>
       <section class="contents" aria-labelledby="books">
-        <h2 id="books">{say.library.contents}</h2>
+        <h2 id="books">{view.count > view.packs.length ? say.find.newest : say.library.contents}</h2>
         {view.packs.length === 0 ? <p>{say.library.none}</p> : <Entries page={page} packs={view.packs} first />}
+        {view.count > view.packs.length && (
+          <p class="all-books">
+            <a class="onward" href={linkFrom(page.url, `${rootOf(language, library.language)}index/`)}>
+              {say.find.allInIndex(view.count)}
+            </a>
+          </p>
+        )}
       </section>
       {view.elsewhere.length > 0 && (
         <section class="contents elsewhere" aria-labelledby="elsewhere">

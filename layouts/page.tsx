@@ -1,7 +1,9 @@
 import type { JSX } from 'preact';
 import type { Page } from '../src/outputs/views.ts';
 import { Booklet } from './booklet.tsx';
+import { Browse, BrowseListPage } from './browse.tsx';
 import { Family } from './family.tsx';
+import { Find } from './find.tsx';
 import { Lesson } from './lesson.tsx';
 import { HandOver } from './hand-over.tsx';
 import { LibraryPage } from './library.tsx';
@@ -40,6 +42,12 @@ function layoutOf(page: Page): JSX.Element {
       return <MakerPage {...page} view={view} />;
     case 'hand-over':
       return <HandOver {...page} view={view} />;
+    case 'find':
+      return <Find {...page} view={view} />;
+    case 'browse':
+      return <Browse {...page} view={view} />;
+    case 'browse-list':
+      return <BrowseListPage {...page} view={view} />;
     case 'prose':
       return <Prose {...page} view={view} />;
     case 'unsaved':

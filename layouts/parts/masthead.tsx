@@ -20,6 +20,7 @@ export function Masthead({ page }: { readonly page: Page }): JSX.Element {
   const root = rootOf(language, library.language);
   const links = [
     { name: say.library, url: root },
+    { name: say.find, url: `${root}find/` },
     { name: say.homeReading, url: `${root}home-reading/` },
     { name: say.about, url: `${root}about/` },
   ];

@@ -23,6 +23,7 @@ const scripts: Readonly<Record<string, string>> = {
   'stack-es': 'src/browser/stack-es.ts',
   maker: 'src/browser/maker.tsx',
   'maker-worker': 'src/browser/maker-worker.ts',
+  find: 'src/browser/find.ts',
   'lesson-en': 'src/browser/lesson-en.ts',
   'lesson-es': 'src/browser/lesson-es.ts',
   'lesson-ar': 'src/browser/lesson-ar.ts',

@@ -2,6 +2,7 @@ import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { inOrder, stops, type Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
+import { findFiles } from '../outputs/find-files.ts';
 import { textOutputs } from '../outputs/output.ts';
 import { pagesOf, type PageText } from '../outputs/pages.ts';
 import { showPack, type Shown } from './show-pack.ts';
@@ -58,11 +59,12 @@ export async function build(options: BuildOptions): Promise<Built> {
   if (options.strict && stops(everything)) return { ...result, published: 0, pages: 0 };
 
   const { assets, files } = await makeAssets();
-  const pages = pagesOf({ library, shown: shown.packs, findingsOf: findingsByFile(everything), keptOff: result.leftOut, prose: prose.pages satisfies readonly PageText[], assets });
+  const find = findFiles(library, shown.packs);
+  const pages = pagesOf({ library, shown: shown.packs, findingsOf: findingsByFile(everything), keptOff: result.leftOut, prose: prose.pages satisfies readonly PageText[], assets, find });
   const staging = await stage(options.site);
   try {
     await writePages(pages, staging.folder, options.cache);
-    await writeFiles(staging.folder, [...files, ...shown.files, ...textOutputs({ library, shown: shown.packs, pages })]);
+    await writeFiles(staging.folder, [...files, ...shown.files, ...textOutputs({ library, shown: shown.packs, pages }), ...find.flatMap((each) => each.files)]);
     await writeFiles(staging.folder, await offlineFiles({ folder: staging.folder, library, pages, shown: shown.packs, assets }));
     await staging.publish();
   } catch (error) {

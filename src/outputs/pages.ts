@@ -1,6 +1,9 @@
 import type { Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
 import { rootOf } from './addresses.ts';
+import { browsePages, packsOnAPage } from './browse.ts';
+import { byTitle } from './by-title.ts';
+import type { FindFiles } from './find-files.ts';
 import { qualityRow, qualityTotals } from './quality.ts';
 import { packsCarried } from './stack-data.ts';
 import type { Assets, Page, PageContext, ShownPack, View } from './views.ts';
@@ -22,6 +25,7 @@ export interface Published {
   readonly keptOff: number;
   readonly prose: readonly PageText[];
   readonly assets: Assets;
+  readonly find: readonly FindFiles[];
 }
 
 /** Every page of the site. The visible list of what there is: a new kind of page is a line here, a view and a layout. */
@@ -30,6 +34,7 @@ export function pagesOf(published: Published): readonly Page[] {
   return [
     ...library.languages.flatMap((language) => [
       libraryPage(published, language),
+      ...findPages(published, language),
       ...qualityPages(published, language),
       stackPage(published, language),
       unsavedPage(published, language),
@@ -64,7 +69,31 @@ function libraryPage(published: Published, language: string): Page {
   const elsewhere = others.filter(
     (each) => each === (others.find((other) => other.pack.slug === each.pack.slug && other.pack.language === library.language) ?? others.find((other) => other.pack.slug === each.pack.slug)),
   );
-  return page(published, language, rootOf(language, library.language), inEachLanguage(library, ''), { kind: 'library', packs, elsewhere: byTitle(elsewhere, language) });
+  return page(published, language, rootOf(language, library.language), inEachLanguage(library, ''), {
+    kind: 'library',
+    packs: firstShown(packs),
+    count: packs.length,
+    elsewhere: firstShown(byTitle(elsewhere, language)),
+  });
+}
+
+/** All packs, or in a library of more than a page the two dozen that were looked over last. The index has them all. */
+function firstShown(packs: readonly ShownPack[]): readonly ShownPack[] {
+  if (packs.length <= packsOnAPage) return packs;
+  const reviewed = (each: ShownPack) => each.pack.by.reviewed ?? '';
+  return [...packs].sort((a, b) => (reviewed(a) < reviewed(b) ? 1 : reviewed(a) > reviewed(b) ? -1 : 0)).slice(0, 24);
+}
+
+/** The search, and the index that leads to every pack of a language without a script. */
+function findPages(published: Published, language: string): readonly Page[] {
+  const { library, shown, find } = published;
+  const root = rootOf(language, library.language);
+  const indexes = find.map(({ language: of, folder, packs }) => ({ language: of, folder, packs }));
+  const own = shown.filter(({ pack }) => pack.language === language);
+  return [
+    page(published, language, `${root}find/`, inEachLanguage(library, 'find/'), { kind: 'find', indexes, count: own.length }),
+    ...browsePages(own, language, find).map(({ path, view }) => page(published, language, root + path, path === 'index/' ? inEachLanguage(library, path) : [], view)),
+  ];
 }
 
 /** So many packs stand on one page about quality: a library of a thousand would make a page of megabytes. */
@@ -137,11 +166,4 @@ function prosePages(published: Published): readonly Page[] {
       const { name, title, description, html } = text;
       return page(published, text.language, urlOf(text), alternates, { kind: 'prose', name, title, description, html });
     });
-}
-
-/** In the order of the alphabet of a language, without a leading article: "The Lamp" stands under L. */
-function byTitle(shown: readonly ShownPack[], language: string): readonly ShownPack[] {
-  const collator = new Intl.Collator(language);
-  const key = (each: ShownPack) => each.pack.title.replace(/^(?:the|a|an|el|la|los|las|un|una)\s+/i, '');
-  return [...shown].sort((a, b) => collator.compare(key(a), key(b)) || (a.pack.file < b.pack.file ? -1 : 1));
 }

@@ -98,8 +98,10 @@ export interface Assets {
 
 export interface LibraryView {
   readonly kind: 'library';
-  /** Packs in the page's language, then those that exist only in others. */
+  /** Packs in the page's language, in a large library those that were looked over last; then those that exist only in others. */
   readonly packs: readonly ShownPack[];
+  /** How many packs there are in the page's language. */
+  readonly count: number;
   readonly elsewhere: readonly ShownPack[];
 }
 export interface PackView {
@@ -147,6 +149,44 @@ export interface MakerView {
 export interface HandOverView {
   readonly kind: 'hand-over';
 }
+/** The search over the packs of all languages. */
+export interface FindView {
+  readonly kind: 'find';
+  /** Where the index of each language lies, and of how many packs it is. */
+  readonly indexes: readonly { readonly language: string; readonly folder: string; readonly packs: number }[];
+  /** Packs in the page's own language. */
+  readonly count: number;
+}
+
+export const browseGroups = ['letter', 'grade', 'feeling', 'skill', 'school'] as const;
+export type BrowseGroup = (typeof browseGroups)[number];
+
+/** A line of the index: a grade, a feeling, a letter, with the packs that stand there. */
+export interface BrowseList {
+  readonly group: BrowseGroup;
+  /** A grade as the schema names it, a family of feelings; for the other groups the text itself. */
+  readonly key: string;
+  /** Its address below the language's root; undefined in a small library, where the index itself names the packs. */
+  readonly path: string | undefined;
+  readonly packs: readonly ShownPack[];
+}
+
+/** The index: all lines of it, or in a large library also one line's packs, page by page. */
+export interface BrowseView {
+  readonly kind: 'browse';
+  readonly lists: readonly BrowseList[];
+  readonly others: readonly { readonly language: string; readonly packs: number }[];
+  readonly count: number;
+}
+export interface BrowseListView {
+  readonly kind: 'browse-list';
+  readonly list: BrowseList;
+  readonly packs: readonly ShownPack[];
+  /** Which page of the list this is, from 1, and the paths of all below the language's root. */
+  readonly number: number;
+  readonly paths: readonly string[];
+}
+
 /** A page of the library's own text: about, privacy, accessibility, how to read at home. */
 export interface ProseView {
   readonly kind: 'prose';
@@ -165,7 +205,7 @@ export interface UnsavedView {
   readonly kind: 'unsaved';
 }
 
-export type View = StackView | MakerView | HandOverView | UnsavedView | LibraryView | PackView | RecordingView | QualityView | ProseView | MissingView;
+export type View = FindView | BrowseView | BrowseListView | StackView | MakerView | HandOverView | UnsavedView | LibraryView | PackView | RecordingView | QualityView | ProseView | MissingView;
 export type PageOf<V extends View = View> = PageContext & { readonly view: V };
 export type Page = PageOf;
 

@@ -46,16 +46,15 @@ export interface Facets {
 /** For each word of a part of the index: number of a pack (less the one before), then how much the word says about it, in turn. */
 export type Where = readonly (readonly number[])[];
 
-/** What a result shows. */
+/** What a result shows, in the pack's own language: its address, by whom it is, for whom and how long in words. */
 export interface Listed {
   readonly title: string;
+  /** Relative to the root of the site. */
   readonly url: string;
   readonly by: string;
-  readonly author: string;
-  readonly illustrator?: string;
   readonly summary: string;
-  readonly grades: readonly string[];
-  readonly minutes: number;
+  readonly who: string;
+  readonly long: string;
 }
 
 export interface FindIndex {
@@ -67,7 +66,9 @@ export interface FindIndex {
 /** A pack as it is put into the index. */
 export interface ToFind {
   readonly pack: Pick<Pack, 'title' | 'book' | 'by' | 'for' | 'aims' | 'words' | 'feelings' | 'stops' | 'summary' | 'recording'>;
-  readonly url: string;
+  readonly listed: Listed;
+  /** More words that it can be found by: names of its feelings and of its grades in its language. */
+  readonly more: string;
 }
 
 /** So many numbers stand in one part of `Where`: some 10 kB as a server sends it. A frequent word may have a part to itself. */
@@ -80,7 +81,7 @@ const tooCommon = { share: 0.4, from: 30 } as const;
 
 /** Makes the index of packs of one language that stand in the order of their titles. */
 export function makeIndex(language: string, packs: readonly ToFind[]): FindIndex {
-  const weights = packs.map(({ pack }) => weightsOf(pack));
+  const weights = packs.map(({ pack, more }) => weightsOf(pack, more));
   const where = new Map<string, number[]>();
   const last = new Map<string, number>();
   for (const [number, words] of weights.entries()) {
@@ -93,30 +94,32 @@ export function makeIndex(language: string, packs: readonly ToFind[]): FindIndex
   }
   const common = packs.length < tooCommon.from ? Infinity : packs.length * tooCommon.share;
   const words = [...where].filter(([, numbers]) => numbers.length / 2 <= common).sort(([a], [b]) => (a < b ? -1 : 1));
+  const parts = partsOf(words.map(([, numbers]) => numbers.length));
   return {
     words: {
       language,
       packs: packs.length,
       words: words.map(([word]) => word).join('\n'),
-      wordsInPart,
+      parts,
       packsInPart,
       lists: { grades, ways, kinds, feelings: families, rights: rightsOf },
       facets: facetsOf(packs),
     },
     where: parts.map((first, part) => words.slice(first, parts[part + 1]).map(([, numbers]) => numbers)),
     listed: inParts(
-      packs.map(({ pack, url }) => listed(pack, url)),
+      packs.map(({ listed }) => listed),
       packsInPart,
     ),
   };
 }
 
 /** How much each word says about a pack: most in its title, least in its summary. The weights are our own; the search's test holds them to account. */
-function weightsOf(pack: ToFind['pack']): ReadonlyMap<string, number> {
+function weightsOf(pack: ToFind['pack'], more: string): ReadonlyMap<string, number> {
   const weights = new Map<string, number>();
   const add = (text: string | undefined, weight: number) => {
     for (const word of foldedWords(text ?? '')) weights.set(word, Math.max(weights.get(word) ?? 0, weight));
   };
+  add(more, 1);
   add(pack.summary, 2);
   for (const { name, school } of [pack.by]) add(`${name} ${school ?? ''}`, 2);
   for (const { skill } of pack.aims ?? []) add(skill, 3);
@@ -125,10 +128,6 @@ function weightsOf(pack: ToFind['pack']): ReadonlyMap<string, number> {
   add(`${pack.book.author} ${pack.book.illustrator ?? ''}`, 6);
   add(`${pack.title} ${pack.book.title}`, 9);
   return weights;
-}
-
-function listed({ title, book, by, summary, for: { grades: of, minutes } }: ToFind['pack'], url: string): Listed {
-  return { title, url, by: by.school ?? by.name, author: book.author, ...(book.illustrator !== undefined && { illustrator: book.illustrator }), summary, grades: of, minutes };
 }
 
 function facetsOf(packs: readonly ToFind[]): Facets {

@@ -30,5 +30,5 @@ export function slipsBetween(a: string, b: string, most: number): number | undef
 /** How many slips a word of this length is forgiven: none in a short one, where every slip makes another word. Common practice, no source. */
 export function forgiven(word: string): number {
   const { length } = [...word];
-  return length < 4 ? 0 : length < 8 ? 1 : 2;
+  return length < 4 ? 0 : length < 6 ? 1 : 2;
 }

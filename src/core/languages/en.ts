@@ -8,6 +8,7 @@ import { enBooklet } from './en-booklet.ts';
 import { lessonInEnglish } from './en-lesson.ts';
 import { handOverInEnglish } from './en-hand-over.ts';
 import { makerInEnglish } from './en-maker.ts';
+import { findInEnglish } from './en-find.ts';
 import { qualityInEnglish } from './en-quality.ts';
 import { paperInEnglish } from './en-paper.ts';
 import { picturesInEnglish } from './en-pictures.ts';
@@ -69,6 +70,7 @@ export const en = {
     privacy: 'Privacy',
     accessibility: 'Accessibility',
     quality: 'How the packs measure up',
+    find: 'Find a book',
     footerNav: 'More about this library',
     contact: 'Who to ask',
     rights: 'Rights',
@@ -256,6 +258,7 @@ export const en = {
   quality: qualityInEnglish,
   maker: makerInEnglish,
   handOver: handOverInEnglish,
+  find: findInEnglish,
   paper: paperInEnglish,
   missing: {
     title: 'This page is not in the book',

@@ -4,6 +4,7 @@ import { recordingInSpanish } from './es-recording.ts';
 import { stackInSpanish } from './es-stack.ts';
 import { handOverInSpanish } from './es-hand-over.ts';
 import { makerInSpanish } from './es-maker.ts';
+import { findInSpanish } from './es-find.ts';
 import { qualityInSpanish } from './es-quality.ts';
 import { paperInSpanish } from './es-paper.ts';
 import type { Phrases } from './en.ts';
@@ -87,6 +88,7 @@ export const es: Phrases = {
     privacy: 'Privacidad',
     accessibility: 'Accesibilidad',
     quality: 'Cómo se miden las guías',
+    find: 'Buscar un libro',
     footerNav: 'Más sobre esta biblioteca',
     contact: 'A quién preguntar',
     rights: 'Derechos',
@@ -270,6 +272,7 @@ export const es: Phrases = {
   quality: qualityInSpanish,
   maker: makerInSpanish,
   handOver: handOverInSpanish,
+  find: findInSpanish,
   paper: paperInSpanish,
   missing: {
     title: 'Esta página no está en el libro',

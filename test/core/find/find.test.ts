@@ -1,0 +1,228 @@
+/** Finding a book: the demo's own packs among 400 invented ones, asked for as people ask; slips, choices, and parts that stay small. */
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import { daleChall as everyday } from 'dale-chall';
+import fc from 'fast-check';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { readContent } from '../../../src/build/read-content.ts';
+import { choiceFields, choiceFrom, queryOf, type Choice } from '../../../src/core/find/choice.ts';
+import { findPacks, meantBy, partsFor } from '../../../src/core/find/find.ts';
+import { makeIndex, type FindIndex, type ToFind } from '../../../src/core/find/find-index.ts';
+import { fold, foldedWords } from '../../../src/core/find/fold.ts';
+import { slipsBetween } from '../../../src/core/find/slips.ts';
+import { readPack } from '../../../src/core/pack/read-pack.ts';
+import { families, grades, kinds, ways } from '../../../src/core/pack/schema.ts';
+import { toFind } from '../../../src/outputs/find-files.ts';
+
+const chosenBy = (fields: Partial<Choice>) => choiceFrom({ get: (name) => fields[name as keyof Choice] ?? '' });
+
+/** Addresses of what is found, and the kilobytes that a browser had to fetch for it, compressed. */
+function ask(index: FindIndex, fields: Partial<Choice>): { readonly urls: readonly string[]; readonly kilobytes: number } {
+  const meant = meantBy(fields.words ?? '', index.words.words.split('\n'));
+  const parts = partsFor(meant, index.words);
+  const got = new Map(parts.map((part) => [part, index.where[part] ?? []]));
+  const numbers = findPacks(index.words, chosenBy(fields), meant, (part) => {
+    const where = got.get(part);
+    if (!where) throw new Error(`part ${part} was not fetched`);
+    return where;
+  });
+  const shown = new Set(numbers.slice(0, 12).map((number) => Math.floor(number / index.words.packsInPart)));
+  const fetched = [index.words, ...got.values(), ...[...shown].map((part) => index.listed[part])];
+  return {
+    urls: numbers.map((number) => index.listed[Math.floor(number / index.words.packsInPart)]?.[number % index.words.packsInPart]?.url ?? ''),
+    kilobytes: fetched.reduce((sum, each) => sum + gzipSync(JSON.stringify(each)).length / 1000, 0),
+  };
+}
+
+/** Invented packs whose words meet those of the demo often, so that there is something to be mixed up with. */
+function crowd(count: number, language: string): readonly ToFind[] {
+  let state = 20_261_125;
+  const random = () => {
+    state = (Math.imul(state ^ (state >>> 15), 1 | state) + 0x6d2b79f5) | 0;
+    return (state >>> 0) / 4294967296;
+  };
+  const of = <T>(list: readonly T[]): T => list[Math.floor(random() * list.length)] as T;
+  const things =
+    language === 'es'
+      ? ['faro', 'nube', 'ratón', 'camino', 'botón', 'lluvia', 'vecino', 'tiempo', 'pan', 'puerta', 'zapato', 'árbol']
+      : [
+          'lamp',
+          'cloud',
+          'mouse',
+          'lion',
+          'button',
+          'weather',
+          'jar',
+          'boat',
+          'coat',
+          'plant',
+          'street',
+          'crow',
+          'story',
+          'word',
+          'keeper',
+          'kite',
+          'lamb',
+          'jelly',
+          'clown',
+          'house',
+          'noble',
+          'planet',
+        ];
+  // Every third word is one of the demo's own, the others are everyday ones; frequent words come often, as they do in any text.
+  const word = () => (random() < 0.3 ? of(things) : (everyday[Math.floor(random() ** 2 * everyday.length)] ?? ''));
+  const sentence = () => Array.from({ length: 25 }, word).join(' ');
+  return Array.from({ length: count }, (_, number) => ({
+    listed: { title: '', url: `crowd-${number}/`, by: '', summary: '', who: '', long: '' },
+    more: of(families),
+    pack: {
+      title: `${word()} ${word()} ${word()}`,
+      summary: sentence(),
+      book: { title: `${word()} ${number}`, author: `${word()} ${word()}`, openings: 12, words: 300, rights: of(['in copyright', 'our own'] as const) },
+      by: { name: 'Somebody', school: `School ${number % 9}`, licence: 'CC0 1.0', ...(number % 2 === 0 && { reviewed: `202${number % 7}-03-01` }) },
+      for: { grades: [of(grades)], minutes: 10 + (number % 4) * 5 },
+      aims: [{ skill: `Skill ${number % 70}` }],
+      words: [{ word: word(), meaning: '', situation: '' }],
+      feelings: [{ word: 'x', family: of(families), strength: 1, situation: '' }],
+      stops: [{ id: 'a', at: { opening: 1, cue: '', picture: 'shown' }, ask: '', kind: of(kinds), depth: 1, answer: of(ways) }],
+    },
+  }));
+}
+
+const indexes = new Map<string, FindIndex>();
+beforeAll(async () => {
+  const { sources } = await readContent(fileURLToPath(new URL('../../../content', import.meta.url)));
+  const packs = sources.flatMap((source) => readPack(source).value ?? []);
+  for (const language of ['en', 'es']) {
+    const own = packs.filter((pack) => pack.language === language).map((pack) => toFind(pack, pack.slug));
+    const all = [...own, ...crowd(400, language)].sort((a, b) => (a.pack.title < b.pack.title ? -1 : 1));
+    indexes.set(language, makeIndex(language, all));
+  }
+});
+
+describe('questions as people ask them', () => {
+  const questions = readFileSync(new URL('questions.txt', import.meta.url), 'utf8')
+    .split('\n')
+    .filter((line) => line.includes('=>'))
+    .map((line) => {
+      const [question = '', slug = ''] = line.split('=>').map((part) => part.trim());
+      return question.startsWith('es:') ? { language: 'es', words: question.slice(3).trim(), slug } : { language: 'en', words: question, slug };
+    });
+
+  test(`the right pack is among the first three for at least 95 of 100 of the ${questions.length} questions`, () => {
+    const missed = questions.filter(({ language, words, slug }) => {
+      const index = indexes.get(language);
+      return !index || !ask(index, { words }).urls.slice(0, 3).includes(slug);
+    });
+    console.log(`search: ${questions.length - missed.length} of ${questions.length} questions; missed: ${missed.map(({ words }) => words).join(', ') || 'none'}`);
+    expect(questions.length).toBeGreaterThanOrEqual(60);
+    expect(1 - missed.length / questions.length).toBeGreaterThanOrEqual(0.95);
+  });
+
+  test('a question that nothing answers finds nothing', () => {
+    expect(indexes.get('en') && ask(indexes.get('en') as FindIndex, { words: 'zzyzx' }).urls).toEqual([]);
+  });
+});
+
+describe('what is chosen', () => {
+  const packs = crowd(300, 'en');
+  const index = makeIndex('en', packs);
+  const all = packs.map(({ pack, listed }) => ({ pack, url: listed.url }));
+
+  test('grade, minutes, way, kind, feeling, skill, school, rights and review are each and together what a plain look through all packs gives', () => {
+    fc.assert(
+      fc.property(
+        fc.record({
+          grade: fc.constantFrom('', ...grades),
+          minutes: fc.constantFrom('', '10', '20'),
+          way: fc.constantFrom('', ...ways),
+          kind: fc.constantFrom('', ...kinds),
+          feeling: fc.constantFrom('', ...families),
+          school: fc.constantFrom('', 'School 3'),
+          rights: fc.constantFrom('', 'our own'),
+          since: fc.constantFrom('', '2024-01-01'),
+        }),
+        (wanted) => {
+          const plain = all
+            .filter(
+              ({ pack }) =>
+                (wanted.grade === '' || pack.for.grades.some((each) => each === wanted.grade)) &&
+                (wanted.minutes === '' || pack.for.minutes <= Number(wanted.minutes)) &&
+                (wanted.way === '' || pack.stops.some((stop) => stop.answer === wanted.way)) &&
+                (wanted.kind === '' || pack.stops.some((stop) => stop.kind === wanted.kind)) &&
+                (wanted.feeling === '' || (pack.feelings ?? []).some(({ family }) => family === wanted.feeling)) &&
+                (wanted.school === '' || pack.by.school === wanted.school) &&
+                (wanted.rights === '' || pack.book.rights === wanted.rights) &&
+                (wanted.since === '' || (pack.by.reviewed ?? '') >= wanted.since),
+            )
+            .map(({ url }) => url);
+          expect(ask(index, wanted).urls).toEqual(plain);
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+
+  test('a value that the library does not have lets nothing through; an unknown order is the order of titles', () => {
+    expect(ask(index, { grade: '11' }).urls).toEqual([]);
+    expect(ask(index, { school: 'Nowhere' }).urls).toEqual([]);
+    expect(ask(index, { since: 'soon' }).urls).toEqual([]);
+    expect(ask(index, { order: 'luck' }).urls).toEqual(all.map(({ url }) => url));
+  });
+
+  test('any choice goes into the address and comes back the same', () => {
+    const field = fc.string({ maxLength: 40 }).map((text) => text.trim());
+    fc.assert(
+      fc.property(fc.record(Object.fromEntries(choiceFields.map((name) => [name, field]))), (fields) => {
+        const choice = { ...chosenBy(fields), page: '' };
+        expect(choiceFrom(new URLSearchParams(queryOf(choice)))).toEqual(choice);
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+describe('words', () => {
+  test.each([
+    ['Corazón', 'corazon'],
+    ['NIÑO', 'nino'],
+    ['the cat’s', 'the cat'],
+    ['مَدْرَسَة', 'مدرسه'],
+    ['أحمد', 'احمد'],
+  ])('%s is looked for as %s', (text, folded) => {
+    expect(fold(text)).toBe(folded);
+  });
+
+  test.each([
+    ['button', 'buton', 1],
+    ['mouse', 'mosue', 1],
+    ['lamp', 'lamb', 1],
+    ['weather', 'wether', 1],
+    ['kitten', 'sitting', 3],
+    ['', 'abc', 3],
+  ])('between %s and %s lie %i slips', (a, b, slips) => {
+    expect(slipsBetween(a, b, 5)).toBe(slips);
+    expect(slipsBetween(b, a, 5)).toBe(slips);
+    expect(slipsBetween(a, b, slips - 1)).toBeUndefined();
+  });
+
+  test('signs that mean something elsewhere are words or nothing, never a fault', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary', maxLength: 60 }), (text) => {
+        expect(foldedWords(text).every((word) => word !== '')).toBe(true);
+        ask(indexes.get('en') as FindIndex, { words: text });
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
+describe('what a first search fetches', () => {
+  test('stays under 120 kB compressed in a library of 1,000 packs', () => {
+    const index = makeIndex('en', crowd(1000, 'en'));
+    const most = ['lamp', 'the clown and the planet', 'wether boot cot plent', 'Author story', 'a'].map((words) => ask(index, { words }).kilobytes);
+    console.log(`search: a first one in 1,000 packs fetches at most ${Math.max(...most).toFixed(0)} kB`);
+    expect(Math.max(...most)).toBeLessThan(120);
+  });
+});
