@@ -14,6 +14,7 @@ export function DeskPage({ desk, leave }: { readonly desk: Desk; readonly leave:
   const [chapterId, setChapter] = useState<FormChapter['id']>('book');
   const [openStop, setOpenStop] = useState<number>();
   const [everything, setEverything] = useState(false);
+  const [Preview, setPreview] = useState<Preview>();
   const { data } = desk;
   const { chapters } = data;
   useEffect(() => desk.listen(() => again(undefined)), [desk]);
@@ -32,6 +33,11 @@ export function DeskPage({ desk, leave }: { readonly desk: Desk; readonly leave:
     desk.focusNext = idOf(steps);
     again(undefined);
   };
+  const togglePreview = (): void => {
+    desk.focusNext = Preview ? 'preview-button' : 'preview';
+    if (Preview) setPreview(undefined);
+    else void import('./preview.tsx').then((part) => setPreview(() => part.Preview));
+  };
   if (desk.fields && !desk.fields.raw)
     return (
       <div class="desk">
@@ -43,8 +49,8 @@ export function DeskPage({ desk, leave }: { readonly desk: Desk; readonly leave:
   const chapter = chapters[index];
   if (!chapter) return <></>;
   return (
-    <div class="desk">
-      <DeskLine desk={desk} leave={leave} />
+    <div class={Preview ? 'desk with-preview' : 'desk'}>
+      <DeskLine desk={desk} leave={leave} preview={{ open: Preview !== undefined, toggle: togglePreview }} />
       <Contents desk={desk} here={chapterId} turnTo={turnTo} />
       <section class="chapter" aria-labelledby="chapter">
         <p class="kind">{fill(data.say.desk.chapter, { n: index + 1 })}</p>
@@ -62,12 +68,21 @@ export function DeskPage({ desk, leave }: { readonly desk: Desk; readonly leave:
         </div>
         <Turning chapters={chapters} index={index} desk={desk} turnTo={turnTo} />
       </section>
+      {Preview && <Preview desk={desk} close={togglePreview} />}
     </div>
   );
 }
 
+type Preview = (typeof import('./preview.tsx'))['Preview'];
+
+interface LineProps {
+  readonly desk: Desk;
+  readonly leave: () => void;
+  readonly preview?: { readonly open: boolean; readonly toggle: () => void };
+}
+
 /** What is kept, and what can be done with the whole at any time. */
-function DeskLine({ desk, leave }: { readonly desk: Desk; readonly leave: () => void }): JSX.Element {
+function DeskLine({ desk, leave, preview }: LineProps): JSX.Element {
   const { say } = desk.data;
   const kept = { opened: say.desk.opened, keeping: say.desk.keeping, kept: say.desk.kept, refused: say.desk.notKept, full: say.desk.full }[desk.keeping];
   return (
@@ -81,6 +96,11 @@ function DeskLine({ desk, leave }: { readonly desk: Desk; readonly leave: () => 
         <button type="button" class="word-button" disabled={desk.earlier.length === 0} onClick={() => void desk.goBack()}>
           {say.desk.back}
         </button>
+        {preview && (
+          <button type="button" id="preview-button" class="word-button" aria-expanded={preview.open} onClick={preview.toggle}>
+            {say.desk.preview}
+          </button>
+        )}
         <button type="button" class="word-button" onClick={() => download('pack.md', new Blob([desk.text], { type: 'text/markdown' }))}>
           {say.desk.download}
         </button>
