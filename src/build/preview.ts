@@ -21,7 +21,7 @@ export async function preview(options: PreviewOptions): Promise<{ readonly addre
     options.tell(built, performance.now() - started);
   };
   await rebuild();
-  const server = await serve(options.site, options.port);
+  const server = await serve(options.site, options.port, options.content);
   const styles = join(fileURLToPath(import.meta.url), '../../../layouts/styles');
   const watcher = watch([options.content, styles], { ignoreInitial: true, followSymlinks: false });
   const stop = onChange(watcher, async () => {

@@ -2,8 +2,9 @@ import { createReadStream } from 'node:fs';
 import { readFile, stat } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
+import { answerSave, newToken, saveUrl, tokenName } from './save-request.ts';
 
-/** A small server for looking at a built site: this machine only, reading only, nothing cached. */
+/** A small server for looking at a built site: this machine only, nothing cached. It only reads, but for the packs that the form may save where a content folder is given. */
 export interface Serving {
   readonly address: string;
   /** Asks every open page to load itself again. */
@@ -35,10 +36,11 @@ const reloadUrl = '/-/reload';
 const reloadScript = `new EventSource('${reloadUrl}').addEventListener('changed', () => location.reload());\n`;
 
 /** Serves a folder on the loopback address. Port 0 means any that is free. */
-export async function serve(folder: string, port: number): Promise<Serving> {
+export async function serve(folder: string, port: number, content?: string): Promise<Serving> {
   const listeners = new Set<ServerResponse>();
+  const saving = content === undefined ? undefined : { content, token: newToken() };
   const server: Server = createServer((request, response) => {
-    answer(folder, request, response, listeners).catch(() => {
+    answer(folder, request, response, listeners, saving).catch(() => {
       if (!response.headersSent) response.writeHead(500);
       response.end();
     });
@@ -61,7 +63,17 @@ export async function serve(folder: string, port: number): Promise<Serving> {
   };
 }
 
-async function answer(folder: string, request: IncomingMessage, response: ServerResponse, listeners: Set<ServerResponse>): Promise<void> {
+/** Where packs from the form go, and the token by which the form is known. */
+interface Saving {
+  readonly content: string;
+  readonly token: string;
+}
+
+async function answer(folder: string, request: IncomingMessage, response: ServerResponse, listeners: Set<ServerResponse>, saving: Saving | undefined): Promise<void> {
+  if (saving && request.url === saveUrl) {
+    await answerSave(request, response, saving.content, saving.token);
+    return;
+  }
   if (request.method !== 'GET' && request.method !== 'HEAD') {
     response.writeHead(405, { allow: 'GET, HEAD' }).end();
     return;
@@ -84,10 +96,10 @@ async function answer(folder: string, request: IncomingMessage, response: Server
     response.writeHead(200, { 'content-type': types['.js'], 'cache-control': 'no-store' }).end(reloadScript);
     return;
   }
-  await answerFile(folder, path, response, request.headers.range);
+  await answerFile(folder, path, response, saving, request.headers.range);
 }
 
-async function answerFile(folder: string, path: string | undefined, response: ServerResponse, range?: string): Promise<void> {
+async function answerFile(folder: string, path: string | undefined, response: ServerResponse, saving: Saving | undefined, range?: string): Promise<void> {
   const file = path === undefined ? undefined : join(folder, normalize(path));
   const inside = file !== undefined && (file === folder || file.startsWith(folder + sep)) && !file.split(sep).some((part) => part.startsWith('.git'));
   const status = inside ? await stat(file).catch(() => undefined) : undefined;
@@ -96,7 +108,7 @@ async function answerFile(folder: string, path: string | undefined, response: Se
       response.writeHead(301, { location: `${encodeURI(path)}/` }).end();
       return;
     }
-    await answerPage(join(file, 'index.html'), folder, response);
+    await answerPage(join(file, 'index.html'), folder, response, saving);
   } else if (status?.isFile() === true && file !== undefined && extname(file) !== '.html') {
     const headers = { 'content-type': types[extname(file)] ?? 'application/octet-stream', 'cache-control': 'no-store', 'x-content-type-options': 'nosniff', 'accept-ranges': 'bytes' };
     const part = partOf(range, status.size);
@@ -107,7 +119,7 @@ async function answerFile(folder: string, path: string | undefined, response: Se
       response.writeHead(200, { ...headers, 'content-length': status.size });
       createReadStream(file).pipe(response);
     }
-  } else await answerPage(file ?? '', folder, response);
+  } else await answerPage(file ?? '', folder, response, saving);
 }
 
 /** The part of a file that is asked for; films are moved about in by asking for parts. Source: RFC 9110, section 14. One range only, anything else gets the whole file. */
@@ -119,11 +131,13 @@ function partOf(range: string | undefined, size: number): { start: number; end: 
   return start <= end && start < size ? { start, end } : undefined;
 }
 
-async function answerPage(file: string, folder: string, response: ServerResponse): Promise<void> {
+async function answerPage(file: string, folder: string, response: ServerResponse, saving: Saving | undefined): Promise<void> {
   const found = await readFile(file, 'utf8').catch(() => undefined);
   const html = found ?? (await readFile(join(folder, '404.html'), 'utf8').catch(() => 'There is no such page.'));
   response.writeHead(found === undefined ? 404 : 200, { 'content-type': types['.html'], 'cache-control': 'no-store', 'x-content-type-options': 'nosniff' });
-  response.end(html.replace('</head>', `<script src="${reloadUrl}.js" defer></script></head>`));
+  // Only a page of this server can read the mark, and only the form's page has it.
+  const mark = saving && /[/\\]make[/\\]index\.html$/.test(file) ? `<meta name="${tokenName}" content="${saving.token}">` : '';
+  response.end(html.replace('</head>', `${mark}<script src="${reloadUrl}.js" defer></script></head>`));
 }
 
 function decoded(path: string): string | undefined {

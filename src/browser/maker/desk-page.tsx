@@ -4,6 +4,9 @@ import type { FormChapter, FormNode } from '../../outputs/maker-form.ts';
 import type { Desk } from './desk.ts';
 import { download } from './download.ts';
 import { FieldsOf } from './groups.tsx';
+import { Candidates, Passage } from './passage.tsx';
+import { AddPictures } from './pictures.tsx';
+import type { Preview as PreviewPart } from './preview.tsx';
 import { Broken, Share } from './share.tsx';
 import { Stops } from './stops.tsx';
 import { counted, fill, idOf } from './words.ts';
@@ -59,11 +62,14 @@ export function DeskPage({ desk, leave }: { readonly desk: Desk; readonly leave:
         </h2>
         <p class="lead">{chapter.lead}</p>
         <div class="chapter-fields" key={chapterId}>
+          {chapterId === 'pictures' && <AddPictures desk={desk} />}
           {chapterId === 'stops' && chapter.fields[0] ? (
             <Stops desk={desk} node={chapter.fields[0]} everything={everything} open={openStop} setOpen={setOpenStop} />
           ) : (
             <FieldsOf desk={desk} steps={[]} nodes={chapter.fields} everything={everything} more={data.say.moreOf[chapterId] ?? data.say.moreFields} />
           )}
+          {chapterId === 'book' && <Passage desk={desk} />}
+          {chapterId === 'words' && <Candidates desk={desk} />}
           {chapterId === 'share' && <Share desk={desk} everything={everything} setEverything={setEverything} goTo={goTo} nameOf={(path) => nameOf(desk, path)} />}
         </div>
         <Turning chapters={chapters} index={index} desk={desk} turnTo={turnTo} />
@@ -73,7 +79,7 @@ export function DeskPage({ desk, leave }: { readonly desk: Desk; readonly leave:
   );
 }
 
-type Preview = (typeof import('./preview.tsx'))['Preview'];
+type Preview = typeof PreviewPart;
 
 interface LineProps {
   readonly desk: Desk;
@@ -101,7 +107,7 @@ function DeskLine({ desk, leave, preview }: LineProps): JSX.Element {
             {say.desk.preview}
           </button>
         )}
-        <button type="button" class="word-button" onClick={() => download('pack.md', new Blob([desk.text], { type: 'text/markdown' }))}>
+        <button type="button" class="word-button" onClick={() => download(desk.fileName, new Blob([desk.text], { type: 'text/markdown' }))}>
           {say.desk.download}
         </button>
         <button type="button" class="word-button" onClick={leave}>

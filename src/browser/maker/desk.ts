@@ -18,6 +18,8 @@ export type Keeping = 'opened' | 'keeping' | 'kept' | 'refused' | 'full';
 export interface Opening {
   readonly id: string;
   readonly text: string;
+  /** The name of its file; `pack.md` where nobody says. */
+  readonly fileName?: string;
   readonly earlier?: readonly string[];
   readonly pictures?: readonly KeptPicture[];
   readonly passage?: string;
@@ -37,9 +39,12 @@ export class Desk {
   #lookNumber = 0;
   /** The field of the last change: more typing in it is the same step. */
   #lastField = '';
+  /** Pictures that came with a file or a copy: they are kept with the first change, and not before. */
+  readonly #unkeptPictures = new Set<KeptPicture>();
 
   text: string;
   readonly id: string;
+  readonly fileName: string;
   earlier: readonly string[];
   fields: Fields | undefined;
   look: Look | undefined;
@@ -61,11 +66,13 @@ export class Desk {
     this.#worker = workerAt(data.worker ?? '');
     this.id = opening.id;
     this.text = opening.text;
+    this.fileName = opening.fileName ?? 'pack.md';
     this.earlier = opening.earlier ?? [];
     this.pictures = opening.pictures ?? [];
     this.passage = opening.passage ?? '';
     this.keepPassage = opening.passage !== undefined;
     this.keeping = opening.isKept === true ? 'kept' : 'opened';
+    if (opening.isKept !== true) for (const picture of this.pictures) this.#unkeptPictures.add(picture);
     this.#queue = this.#worker.fields(this.text).then((fields) => this.#settle(fields));
   }
 
@@ -75,6 +82,19 @@ export class Desk {
 
   get slug(): string {
     return slugOf(this.title);
+  }
+
+  /** The pictures that the text names. */
+  get ownPictures(): readonly KeptPicture[] {
+    return this.pictures.filter(({ name }) => this.text.includes(name));
+  }
+
+  /** The pack as one file, with its pictures. */
+  async zip(): Promise<Blob> {
+    const { packZip } = await import('./pack-zip-part.ts');
+    const pictures: Record<string, Uint8Array> = {};
+    for (const { name, blob } of this.ownPictures) pictures[name] = new Uint8Array(await blob.arrayBuffer());
+    return new Blob([packZip({ slug: this.slug, name: this.fileName, text: this.text, pictures })], { type: 'application/zip' });
   }
 
   listen(listener: () => void): () => void {
@@ -155,7 +175,8 @@ export class Desk {
       text: this.text,
       slug: this.slug,
       ...(this.passage.trim() !== '' && { passage: this.passage }),
-      pictureFiles: this.pictures.map(({ name, width, height, blob }) => ({ name, width, height, format: blob.type === 'image/png' ? 'png' : blob.type === 'image/webp' ? 'webp' : 'jpeg' })),
+      // A picture that the pack no longer names is not part of it.
+      pictureFiles: this.ownPictures.map(({ name, width, height, blob }) => ({ name, width, height, format: blob.type === 'image/png' ? 'png' : blob.type === 'image/webp' ? 'webp' : 'jpeg' })),
     };
   }
 
@@ -198,12 +219,15 @@ export class Desk {
   #keep(): void {
     this.keeping = 'keeping';
     this.tell();
+    for (const picture of this.#unkeptPictures) keepPicture(this.id, picture).catch(() => undefined);
+    this.#unkeptPictures.clear();
     const pack: KeptPack = {
       id: this.id,
       title: this.title,
       text: this.text,
       earlier: this.earlier,
       changed: Date.now(),
+      fileName: this.fileName,
       ...(this.keepPassage && this.passage !== '' && { passage: this.passage }),
     };
     keepPack(pack).then(

@@ -18,7 +18,7 @@ export interface FieldProps {
 const pause = { write: 400, advise: 1500 } as const;
 
 /** One field that holds one value: its name, what it is for, an example, the place to write, and what there is to say about it. */
-export function Field(props: FieldProps & { readonly label?: string; readonly bare?: boolean }): JSX.Element {
+export function Field(props: FieldProps & { readonly label?: string; readonly bare?: boolean; readonly begun?: () => void }): JSX.Element {
   const { desk, node, steps, bare = false } = props;
   const id = idOf(steps);
   const [advice, typing] = useCalmAdvice(props);
@@ -76,6 +76,8 @@ export function AdviceList({ desk, advice, id }: { readonly desk: Desk; readonly
 }
 
 interface ControlProps extends FieldProps {
+  /** Told when somebody begins to type. */
+  readonly begun?: (() => void) | undefined;
   readonly common: { readonly id: string; readonly 'aria-describedby': string | undefined; readonly 'aria-invalid': boolean };
   readonly typing: (on: boolean) => void;
 }
@@ -83,7 +85,7 @@ interface ControlProps extends FieldProps {
 function Control(props: ControlProps): JSX.Element {
   const { desk, node, steps, common } = props;
   const raw = desk.fields?.raw;
-  const set = (value: string | boolean): void => void desk.change(fieldEdits(raw, steps, value), pathOf(steps));
+  const set = (value: string | boolean): Promise<void> => desk.change(fieldEdits(desk.fields?.raw, steps, value), pathOf(steps));
   const value = textAt(raw, steps);
   if (node.path === 'language' || node.choices || node.kind === 'reference') {
     const choices = node.path === 'language' ? desk.data.languages : (node.choices ?? namesFor(desk, node));
@@ -93,12 +95,13 @@ function Control(props: ControlProps): JSX.Element {
     case 'yes or no':
       return (
         <span class="tick">
-          <input {...common} type="checkbox" checked={/^(?:true|yes)$/i.test(value)} onChange={(event) => set(event.currentTarget.checked)} />
+          <input {...common} type="checkbox" checked={/^(?:true|yes)$/i.test(value)} onChange={(event) => void set(event.currentTarget.checked)} />
           <span aria-hidden="true">{desk.data.say.yes}</span>
         </span>
       );
     case 'date':
-      return <input {...common} type="date" value={value} onChange={(event) => set(event.currentTarget.value)} />;
+      // A year that is typed is a day after its first digit already, so the letters wait here too.
+      return <Typed {...props} value={value} rows={1} write={set} />;
     case 'body':
       return <Typed {...props} value={desk.fields?.body ?? ''} rows={12} lines write={(markdown) => desk.change([{ kind: 'body', markdown }], 'body')} />;
     default:
@@ -115,7 +118,7 @@ interface TypedProps extends ControlProps {
 }
 
 /** A place to type. The letters are the field's own until there is a pause; then they go into the file. */
-function Typed({ node, common, typing, value, rows, lines = false, write }: TypedProps): JSX.Element {
+function Typed({ node, common, typing, begun, value, rows, lines = false, write }: TypedProps): JSX.Element {
   const [draft, setDraft] = useState<string>();
   const state = useRef<{ draft?: string | undefined; writing?: ReturnType<typeof setTimeout>; advising?: ReturnType<typeof setTimeout> }>({});
   const latest = useRef({ value, write });
@@ -131,6 +134,7 @@ function Typed({ node, common, typing, value, rows, lines = false, write }: Type
     state.current.draft = typed;
     setDraft(typed);
     typing(true);
+    begun?.();
     clearTimeout(state.current.writing);
     clearTimeout(state.current.advising);
     state.current.writing = setTimeout(() => void commit(), pause.write);
@@ -160,6 +164,7 @@ function Typed({ node, common, typing, value, rows, lines = false, write }: Type
     onBlur: leave,
   };
   if (rows > 1) return <textarea {...shared} rows={rows} />;
+  if (node.kind === 'date') return <input {...shared} type="date" />;
   return <input {...shared} type="text" inputMode={isNumber ? 'numeric' : undefined} class={isNumber ? 'number' : undefined} />;
 }
 
@@ -170,14 +175,23 @@ interface ChoiceProps {
   readonly value: string;
   readonly choices: readonly (readonly [value: string, label: string])[];
   readonly none: string;
-  readonly changed: (value: string) => void;
+  readonly changed: (value: string) => Promise<void>;
 }
 
 /** One of several. What the file has and nobody knows is offered as it is, so that it is not lost. */
-function Choice({ value, choices, none, changed, ...common }: ChoiceProps): JSX.Element {
+function Choice({ value: written, choices, none, changed, ...common }: ChoiceProps): JSX.Element {
+  // Somebody who goes through the choices with a key is faster than the file.
+  const [chosen, setChosen] = useState<string>();
+  const latest = useRef<string>(undefined);
+  const value = chosen ?? written;
   const known = choices.some(([each]) => each === value);
+  const choose = (next: string): void => {
+    latest.current = next;
+    setChosen(next);
+    void changed(next).then(() => latest.current === next && setChosen(undefined));
+  };
   return (
-    <select {...common} value={value} onChange={(event) => changed(event.currentTarget.value)}>
+    <select {...common} value={value} onChange={(event) => choose(event.currentTarget.value)}>
       <option value="">{none}</option>
       {!known && value !== '' && <option value={value}>{value}</option>}
       {choices.map(([each, label]) => (
@@ -246,16 +260,19 @@ export function TextList({ desk, node, steps, everything }: FieldProps): JSX.Ele
   const { item } = node;
   if (!item) return null;
   const list = listAt(desk.fields?.raw, steps);
+  // The next line is there as soon as somebody writes on the last one, so that nothing moves when they go on.
+  const [begun, setBegun] = useState(0);
+  const lines = Math.max(list.length, begun) + 1;
   const id = idOf(steps);
   const { say } = desk.data;
-  const label = (index: number): string => (index === list.length && index > 0 ? fill(say.oneMore, { label: node.label }) : fill(say.numbered, { label: node.label, n: index + 1 }));
+  const label = (index: number): string => (index === lines - 1 && index > 0 ? fill(say.oneMore, { label: node.label }) : fill(say.numbered, { label: node.label, n: index + 1 }));
   return (
     <fieldset class="slot text-list" id={id} tabIndex={-1} aria-describedby={`${id}-hint`}>
       <legend>{node.label}</legend>
       <Hint desk={desk} node={node} id={id} />
       <AdviceList desk={desk} advice={adviceFor(desk.look, pathOf(steps), everything)} id={id} />
-      {[...list, ''].map((_, index) => (
-        <Field key={index} desk={desk} node={item} steps={[...steps, index]} everything={everything} label={label(index)} bare />
+      {Array.from({ length: lines }, (_, index) => (
+        <Field key={index} desk={desk} node={item} steps={[...steps, index]} everything={everything} label={label(index)} bare begun={() => setBegun((before) => Math.max(before, index + 1))} />
       ))}
     </fieldset>
   );

@@ -5,6 +5,7 @@ import type { FormNode } from '../../outputs/maker-form.ts';
 import { adviceFor, type Desk } from './desk.ts';
 import { addEdits } from './edits.ts';
 import { AdviceList, ByLanguage, Field, Hint, TextList, Ticks, type FieldProps } from './fields.tsx';
+import { Thumbnail } from './pictures.tsx';
 import { anyPath, fill, idOf, listAt, pathOf, valueAt } from './words.ts';
 
 /** Any field of the form, by its kind. */
@@ -83,7 +84,7 @@ function GroupList(props: FieldProps): JSX.Element | null {
   const id = idOf(steps);
   const [itemName, addName] = desk.data.say.items[node.path] ?? ['{n}', '+'];
   return (
-    <section class="group-list" aria-labelledby={id}>
+    <div class="group-list" role="group" aria-labelledby={id}>
       <h3 id={id} tabIndex={-1}>
         {node.label}
       </h3>
@@ -97,7 +98,7 @@ function GroupList(props: FieldProps): JSX.Element | null {
           {addName}
         </button>
       </p>
-    </section>
+    </div>
   );
 }
 
@@ -123,6 +124,7 @@ function Item({ name, last, ...props }: FieldProps & { readonly name: string; re
     <fieldset class="item" id={id} tabIndex={-1}>
       <legend>{name}</legend>
       <AdviceList desk={desk} advice={adviceFor(desk.look, pathOf(steps), props.everything)} id={id} />
+      {node.path === 'pictures.*' && <Thumbnail desk={desk} index={index} />}
       <FieldsOf {...props} nodes={node.fields ?? []} more={say.moreOf[node.path] ?? say.moreFields} />
       <p class="item-buttons">
         {index > 0 && (

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { today, type Desk } from './desk.ts';
+import { usePictureUrls } from './picture-urls.ts';
 import type { PreviewKind, ShownPage } from './show-page.ts';
 
 /** Milliseconds of quiet before the page is made anew. */
@@ -93,19 +94,4 @@ export function Preview({ desk, close }: { readonly desk: Desk; readonly close: 
       {shown !== undefined && shown !== 'none' && <iframe ref={frame} class="preview-page" title={say.preview.frame} sandbox="allow-same-origin allow-modals" srcdoc={shown.html} onLoad={loaded} />}
     </section>
   );
-}
-
-type PictureUrls = Readonly<Record<string, { readonly url: string; readonly width: number; readonly height: number }>>;
-
-/** Addresses on this device for the pictures of the pack, given back when they are no longer needed. */
-export function usePictureUrls(desk: Desk): PictureUrls {
-  const [urls, setUrls] = useState<PictureUrls>({});
-  useEffect(() => {
-    const made = Object.fromEntries(desk.pictures.map(({ name, blob, width, height }) => [name, { url: URL.createObjectURL(blob), width, height }]));
-    setUrls(made);
-    return () => {
-      for (const each of Object.values(made)) URL.revokeObjectURL(each.url);
-    };
-  }, [desk.pictures]);
-  return urls;
 }

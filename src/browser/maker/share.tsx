@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Desk } from './desk.ts';
 import { download } from './download.ts';
+import { canSave, saveIntoLibrary } from './save.ts';
 import { counted, fill } from './words.ts';
 
 interface Props {
@@ -40,13 +41,38 @@ export function Share({ desk, everything, setEverything, goTo, nameOf }: Props):
             type="button"
             class="page-button main-button"
             onClick={() => {
-              download('pack.md', new Blob([desk.text], { type: 'text/markdown' }));
+              download(desk.fileName, new Blob([desk.text], { type: 'text/markdown' }));
               setTold(say.share.saved);
             }}
           >
-            {say.share.downloadPack}
+            {fill(say.share.downloadPack, { file: desk.fileName })}
           </button>
+          <button
+            type="button"
+            class="page-button"
+            onClick={() =>
+              void desk.zip().then(
+                (zip) => {
+                  download(`${desk.slug}.zip`, zip);
+                  setTold(say.share.saved);
+                },
+                () => setTold(say.share.zipFailed),
+              )
+            }
+          >
+            {fill(say.share.downloadZip, { name: desk.slug })}
+          </button>
+          {canSave() && (
+            <button type="button" class="page-button" aria-describedby="save-note" onClick={() => void saveIntoLibrary(desk).then(setTold)}>
+              {say.save.button}
+            </button>
+          )}
         </p>
+        {canSave() && (
+          <p class="note" id="save-note">
+            {say.save.note}
+          </p>
+        )}
         <p role="status">{told}</p>
         <p>
           <a class="onward" href={desk.data.handOver}>

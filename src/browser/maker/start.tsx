@@ -37,7 +37,7 @@ export function Start({ data, open }: Props): JSX.Element {
     );
   };
   const take = (opened: OpenedFile): void => {
-    if (opened.kind === 'pack') open({ id: newId(), text: opened.text, pictures: opened.pictures });
+    if (opened.kind === 'pack') open({ id: newId(), text: opened.text, fileName: opened.name, pictures: opened.pictures });
     else setTold(opened.kind === 'too big' ? say.start.fileTooBig : say.start.fileWrong);
   };
   useDrop((file) => void openFile(file).then(take));
@@ -142,7 +142,15 @@ function Kept({ pack, data, open, erased }: { readonly pack: KeptPack; readonly 
   const title = pack.title || say.start.untitled;
   const when = new Intl.DateTimeFormat(data.language, { dateStyle: 'medium', timeStyle: 'short' }).format(pack.changed);
   const goOn = async (): Promise<void> =>
-    open({ id: pack.id, text: pack.text, earlier: pack.earlier, pictures: await keptPictures(pack.id), isKept: true, ...(pack.passage !== undefined && { passage: pack.passage }) });
+    open({
+      id: pack.id,
+      text: pack.text,
+      earlier: pack.earlier,
+      ...(pack.fileName !== undefined && { fileName: pack.fileName }),
+      pictures: await keptPictures(pack.id),
+      isKept: true,
+      ...(pack.passage !== undefined && { passage: pack.passage }),
+    });
   return (
     <li>
       <button type="button" class="page-button" onClick={() => void goOn()}>

@@ -10,6 +10,7 @@ export interface KeptPack {
   readonly id: string;
   readonly title: string;
   readonly text: string;
+  readonly fileName?: string;
   /** Earlier texts, the latest last. */
   readonly earlier: readonly string[];
   /** Milliseconds since 1970, to say when it was changed last. */
