@@ -1,28 +1,15 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { phrasesFor } from '../../src/core/languages/pick-language.ts';
 import { linkFrom } from '../../src/outputs/addresses.ts';
+import { styleOf } from '../../src/outputs/styles.ts';
 import type { Page } from '../../src/outputs/views.ts';
+import { contentPolicy } from './content-policy.ts';
 import { fitDescription } from './description.ts';
 import { Footer } from './footer.tsx';
 import { directionOf } from './language-name.ts';
 import { nameOf } from './library-name.ts';
 import { OfflineNote } from './offline-note.tsx';
 import { Masthead, Trail, type Step } from './masthead.tsx';
-
-/** What a page may load and do: nothing from elsewhere, no script in the page, no forms, no frames. */
-const contentPolicy = [
-  "default-src 'none'",
-  "img-src 'self' data: blob:",
-  "style-src 'self'",
-  "script-src 'self'",
-  "font-src 'self'",
-  "connect-src 'self'",
-  "media-src 'self' blob:",
-  "manifest-src 'self'",
-  "worker-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-].join('; ');
 
 /** A bookmark ribbon for the browser's tab. */
 const icon = "data:image/svg+xml,%3Csvg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 32 32'%3E%3Cpath fill='%239b3a24' d='M9 2h14v28l-7-7-7 7z'/%3E%3C/svg%3E";
@@ -73,24 +60,30 @@ function Head({ page, title, description, script, data }: Props): JSX.Element {
   const { library, language, url, assets } = page;
   const name = nameOf(page);
   // Pages of a book can also be kept on the device.
-  const scripts = [script, 'shown' in page.view ? 'offline' : undefined, isHeard(page) ? 'listen' : undefined].flatMap((each) => (each === undefined ? [] : (assets.scripts[each] ?? [])));
+  const names = [script, 'shown' in page.view ? 'offline' : undefined, isHeard(page) ? 'listen' : undefined].filter((each) => each !== undefined);
+  const scripts = names.flatMap((each) => assets.scripts[each] ?? []);
+  // Asked for at once: otherwise each part is known only when the one before it has come.
+  const parts = names.flatMap((each) => [...(assets.preload?.[each] ?? []), ...(assets.preload?.[`${each}-${language.split('-', 1)[0] ?? ''}`] ?? [])]);
   return (
     <head>
       <meta charset="utf-8" />
-      <meta http-equiv="Content-Security-Policy" content={contentPolicy} />
+      <meta http-equiv="Content-Security-Policy" content={contentPolicy(page.view.kind)} />
       <meta name="viewport" content="width=device-width, initial-scale=1" />
       <title>{title === undefined ? name : `${title} · ${name}`}</title>
       <meta name="description" content={fitDescription(description, phrasesFor(language).library.welcome)} />
       <meta name="referrer" content="no-referrer" />
       <meta name="color-scheme" content="light dark" />
-      <link rel="stylesheet" href={linkFrom(url, assets.css)} media="screen" />
-      <link rel="stylesheet" href={linkFrom(url, assets.printCss)} media="print" />
+      <link rel="stylesheet" href={linkFrom(url, styleOf(assets, 'screen', page.view.kind))} media="screen" />
+      <link rel="stylesheet" href={linkFrom(url, styleOf(assets, 'print', page.view.kind))} media="print" />
       <link rel="icon" href={icon} />
       {page.alternates.map((each) => (
         <link rel="alternate" hreflang={each.language} href={addressOf(library.address, each.url) ?? linkFrom(url, each.url)} />
       ))}
       {library.address !== undefined && page.view.kind !== 'missing' && page.view.kind !== 'unsaved' && <link rel="canonical" href={addressOf(library.address, url)} />}
       {data && <script type="application/ld+json" dangerouslySetInnerHTML={{ __html: safeJson(data) }} />}
+      {[...new Set(parts)].map((each) => (
+        <link rel="modulepreload" href={linkFrom(url, each)} />
+      ))}
       {scripts.map((each) => (
         <script type="module" src={linkFrom(url, each)} />
       ))}

@@ -1,7 +1,8 @@
 import { render } from 'preact';
 import type { Phrases } from '../core/languages/en.ts';
 import { wholeBook } from '../core/booklet/booklet.ts';
-import { promptsOf, type BookletData } from '../outputs/booklet-data.ts';
+import type { BookletData } from '../outputs/booklet-data.ts';
+import { promptsOf } from '../outputs/booklet-prompts.ts';
 import { Answering } from './booklet/answering.tsx';
 import { CoverPage } from './booklet/cover.tsx';
 import type { Desk } from './booklet/desk.ts';
@@ -10,7 +11,6 @@ import { Keeper } from './booklet/keeper.ts';
 import { Late } from './booklet/late.tsx';
 import { forgetOpen, openBefore, rememberOpen } from './booklet/open-booklet.ts';
 import { fetchParts, parts } from './booklet/parts.ts';
-import { Rating } from './booklet/rating.tsx';
 import { ReadFirst } from './booklet/read-first.tsx';
 import { Turning } from './booklet/turning.tsx';
 
@@ -107,7 +107,7 @@ async function start(main: HTMLElement, data: BookletData): Promise<void> {
     render(<CoverPage desk={desk} onOpen={opened} />, coverRoom);
     render(here === 'read-first' ? <ReadFirst desk={desk} /> : null, readFirst);
     for (const each of rooms) if (each) render(here === `stop-${each.stop.id}` ? <Answering desk={desk} stop={each.stop} key={booklet?.id} /> : null, each.room);
-    if (ratingRoom) render(here === 'rating' && data.rating ? <Rating desk={desk} rating={data.rating} key={booklet?.id} /> : null, ratingRoom);
+    if (ratingRoom) render(here === 'rating' && data.rating ? <Late desk={desk} load={parts.rating} props={{ desk, rating: data.rating }} key={booklet?.id} /> : null, ratingRoom);
     const title = (
       <h2 id="my-page-title" tabIndex={-1}>
         {words.screen.mine.title}

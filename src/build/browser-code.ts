@@ -42,19 +42,24 @@ const arabicFonts: typeof fonts = [
   ['@fontsource/noto-naskh-arabic', 'noto-naskh-arabic-arabic-700-normal.woff2'],
 ];
 
+/** Kinds of pages with a style sheet of their own, so that a phone loads no other kind's; `test/whole-site/kinds.test.ts` sees to it that nothing is missing in one. */
+const ownStyles = ['screen-library', 'screen-prose', 'screen-family', 'screen-booklet', 'screen-lesson', 'screen-recording', 'print-family', 'print-booklet'] as const;
+
 /** The site's styles, scripts and fonts, and the addresses that pages link to. */
 export async function makeAssets(): Promise<{ assets: Assets; files: readonly SiteFile[] }> {
   const css = await bundledStyle('layouts/styles/screen.css');
   const printCss = await bundledStyle('layouts/styles/print.css');
+  const own = await Promise.all(ownStyles.map(async (name) => [name, named(name, 'css', await bundledStyle(`layouts/styles/${name}.css`))] as const));
   const code = await browserCode();
   const screen = named('screen', 'css', css);
   const print = named('print', 'css', printCss);
-  const files: SiteFile[] = [screen, print, ...code.files];
+  const files: SiteFile[] = [screen, print, ...own.map(([, file]) => file), ...code.files];
   for (const [packageName, file] of [...fonts, ...arabicFonts]) files.push({ url: `assets/fonts/${file}`, from: join(folderOf(packageName), 'files', file) });
   for (const packageName of new Set([...fonts, ...arabicFonts].map(([each]) => each))) {
     files.push({ url: `assets/fonts/${packageName.slice('@fontsource/'.length)}-LICENSE.txt`, from: join(folderOf(packageName), 'LICENSE') });
   }
-  return { assets: { css: screen.url, printCss: print.url, scripts: code.scripts, later: [...fonts.map(fontUrl), ...code.parts], arabicLetters: arabicFonts.map(fontUrl) }, files };
+  const ofKinds = Object.fromEntries(own.map(([name, { url }]) => [name, url]));
+  return { assets: { css: screen.url, printCss: print.url, ownStyles: ofKinds, scripts: code.scripts, preload: code.preload, later: [...fonts.map(fontUrl), ...code.parts], arabicLetters: arabicFonts.map(fontUrl) }, files };
 }
 
 const fontUrl = ([, file]: readonly [string, string]) => `assets/fonts/${file}`;
@@ -99,42 +104,73 @@ async function bundledStyle(path: string): Promise<string> {
   return result.outputFiles[0]?.text ?? '';
 }
 
-/** All scripts in one go: what several use, and what one fetches only when it is needed, becomes a file of its own. */
-async function browserCode(): Promise<{ readonly scripts: Assets['scripts']; readonly parts: readonly string[]; readonly files: readonly SiteFile[] }> {
+/**
+ * What several scripts use, and what one fetches only when it is needed, becomes a file of its own. Scripts of pages that a phone opens are
+ * made apart from the makers' ones: what those share would be cut into many small files, each a way to the server and back.
+ */
+async function browserCode(): Promise<Code> {
   const there = Object.entries(scripts).filter(([, path]) => existsSync(join(root, path)));
+  const groups = [/^(?:booklet|offline|listen|recording)$/, /^lesson-/].map((names) => there.filter(([name]) => names.test(name)));
+  const made = await Promise.all([...groups, there.filter((each) => !groups.flat().includes(each))].filter((group) => group.length > 0).map(codeOf));
+  return {
+    scripts: Object.fromEntries(made.flatMap((each) => Object.entries(each.scripts))),
+    preload: Object.fromEntries(made.flatMap((each) => Object.entries(each.preload))),
+    parts: [...new Set(made.flatMap(({ parts }) => parts))],
+    files: [...new Map(made.flatMap(({ files }) => files).map((file) => [file.url, file])).values()],
+  };
+}
+
+interface Code {
+  readonly scripts: Assets['scripts'];
+  /** Of each script the parts that it loads at once; of `booklet-en` the part that a booklet in English needs as well. */
+  readonly preload: Readonly<Record<string, readonly string[]>>;
+  /** What the scripts of a pack's pages load at once or later. */
+  readonly parts: readonly string[];
+  readonly files: readonly SiteFile[];
+}
+
+async function codeOf(there: readonly (readonly [name: string, path: string])[]): Promise<Code> {
   const result = await build({
     ...settings,
+    ...codeSettings,
     entryPoints: there.map(([name, path]) => ({ in: join(root, path), out: name })),
     splitting: true,
     outdir: join(root, 'assets'),
     entryNames: '[name]-[hash]',
     chunkNames: 'part-[hash]',
     metafile: true,
-    absWorkingDir: root,
-    jsx: 'automatic',
-    jsxImportSource: 'preact',
-    // The reader of packs runs in the browser too; there gray-matter, which is made for Node, is a few lines of ours.
-    alias: { 'gray-matter': join(root, 'src/browser/maker/plain-matter.ts') },
   });
+  const { outputs } = result.metafile;
   const urlOf = (path: string) => `assets/${basename(path)}`;
-  const entries = Object.entries(result.metafile.outputs).flatMap(([path, { entryPoint }]) => there.filter(([, source]) => source === entryPoint).map(([name]) => [name, urlOf(path)] as const));
+  const entries = Object.entries(outputs).flatMap(([path, { entryPoint }]) => there.filter(([, source]) => source === entryPoint).map(([name, source]) => [name, path, source] as const));
+  const phrases = Object.entries(outputs).flatMap(([path, { entryPoint = '' }]) => {
+    const language = /^src\/core\/languages\/(\w+)-booklet\.ts$/.exec(entryPoint)?.[1];
+    return language === undefined ? [] : [[`booklet-${language}`, [urlOf(path)]] as const];
+  });
+  const ofPages = entries.filter(([name]) => ofPacks.test(name)).map(([, , source]) => source);
   return {
-    scripts: Object.fromEntries(entries),
-    parts: partsOf(
-      result.metafile.outputs,
-      there.filter(([name]) => ofPacks.test(name)).map(([, source]) => source),
-    ).map(urlOf),
+    scripts: Object.fromEntries(entries.map(([name, path]) => [name, urlOf(path)])),
+    preload: Object.fromEntries([...entries.map(([name, , source]) => [name, partsOf(outputs, [source], ['import-statement']).map(urlOf)] as const), ...phrases]),
+    parts: partsOf(outputs, ofPages, ['import-statement', 'dynamic-import']).map(urlOf),
     files: result.outputFiles.map(({ path, text }) => ({ url: urlOf(path), text })),
   };
 }
 
+const codeSettings = {
+  absWorkingDir: root,
+  jsx: 'automatic',
+  jsxImportSource: 'preact',
+  // The reader of packs runs in the browser too; there gray-matter, which is made for Node, is a few lines of ours.
+  alias: { 'gray-matter': join(root, 'src/browser/maker/plain-matter.ts') },
+} as const;
+
 /** Scripts of the pages of a pack: what they may fetch later is kept with a pack that is to be read without a network. */
 const ofPacks = /^(?:lesson|booklet|recording|offline)(?:-|$)/;
 
-/** Every file that the scripts of some sources load at once or later, themselves left out. */
-function partsOf(outputs: Metafile['outputs'], sources: readonly string[]): readonly string[] {
+/** Every file that the scripts of some sources load in these ways, themselves left out. */
+function partsOf(outputs: Metafile['outputs'], sources: readonly string[], ways: readonly string[]): readonly string[] {
   const isEntry = (path: string) => sources.includes(outputs[path]?.entryPoint ?? '');
   const seen = new Set(Object.keys(outputs).filter(isEntry));
-  for (const path of seen) for (const { path: part, external } of outputs[path]?.imports ?? []) if (external !== true) seen.add(part);
+  for (const path of seen) for (const { path: part, external, kind } of outputs[path]?.imports ?? []) if (external !== true && ways.includes(kind)) seen.add(part);
   return [...seen].filter((path) => !isEntry(path)).sort();
 }

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { rootOf, fileOf } from '../outputs/addresses.ts';
+import { styleOf } from '../outputs/styles.ts';
 import type { Assets, Page, ShownPack } from '../outputs/views.ts';
 import type { Library } from '../core/pack/library.ts';
 import { workerScript } from './browser-code.ts';
@@ -54,17 +55,19 @@ async function sizedOnce(folder: string, url: string): Promise<Sized> {
 
 /** Every page of a book, its pictures, and what its pages look and work with. The film stays where it is: it would fill a phone. */
 function filesOf({ pack, urls, pictures, recording }: ShownPack, { assets }: Made): readonly string[] {
-  const { css, printCss, scripts, later } = assets;
+  const { scripts, later } = assets;
   const letters = inArabicScript(pack.language) ? (assets.arabicLetters ?? []) : [];
-  const pages = [urls.family, urls.booklet, urls.lesson, ...(recording ? [urls.recording] : [])];
+  const kinds = ['family', 'booklet', 'lesson', ...(recording ? (['recording'] as const) : [])] as const;
+  const pages = kinds.map((kind) => urls[kind]);
+  const styles = kinds.flatMap((kind) => [styleOf(assets, 'screen', kind), styleOf(assets, 'print', kind)]);
   const ofPages = ['offline', 'listen', 'booklet', `lesson-${pack.language.split('-')[0] ?? ''}`, ...(recording ? ['recording'] : [])].flatMap((name) => scripts[name] ?? []);
   const ofPictures = pictures.map(({ webp }) => (webp.findLast((each) => each.width <= copyWidth) ?? webp[0])?.url ?? '').filter((url) => url !== '');
-  return [...new Set([...pages, css, printCss, ...ofPages, ...later, ...letters, ...ofPictures])];
+  return [...new Set([...pages, ...styles, ...ofPages, ...later, ...letters, ...ofPictures])];
 }
 
 async function worker({ library, pages, assets }: Made, sized: (url: string) => Promise<Sized>): Promise<SiteFile> {
   const notSaved = Object.fromEntries(pages.filter((page) => page.view.kind === 'unsaved').map((page) => [rootOf(page.language, library.language), page.url]));
-  const files = [...Object.values(notSaved), assets.css, ...assets.later.filter((url) => url.endsWith('.woff2')), ...(library.languages.some(inArabicScript) ? (assets.arabicLetters ?? []) : [])];
+  const files = [...Object.values(notSaved), styleOf(assets, 'screen', 'unsaved'), ...assets.later.filter((url) => url.endsWith('.woff2')), ...(library.languages.some(inArabicScript) ? (assets.arabicLetters ?? []) : [])];
   const version = hashOf(Buffer.from((await Promise.all(files.map(sized))).map((each) => each.hash).join()));
   return { url: 'offline-worker.js', text: await workerScript('src/browser/offline-worker.ts', { shell: { version, widths, notSaved, files } }) };
 }

@@ -1,5 +1,3 @@
-import type { Prompt } from '../core/booklet/booklet-schema.ts';
-import { wholeBook } from '../core/booklet/booklet.ts';
 import { feelingInPack } from '../core/measure/feeling-words.ts';
 import { feelings } from '../core/measure/feelings-lexicon.ts';
 import type { PackFields, Stop, Way } from '../core/pack/pack.ts';
@@ -109,10 +107,4 @@ function feelingsOf(pack: PackFields, words: Words): readonly FeelingData[] {
 function feelingData(word: string, { family, strength }: Pick<FaceOf, 'family' | 'strength'>, situation: string, pack: PackFields, words: Words): FeelingData {
   const face = faceGeometry(feelingInPack(word, pack) ?? { family, strength }).map(({ pen, d }) => ({ d, width: pen === 'ink' ? 0 : penWidths[pen], skin: pen === 'shape' }));
   return { word, family, kin: words.families[family] ?? family, strength: strength === 1 || strength === 2 ? strength : 3, situation, face };
-}
-
-/** The questions as they are shown, for the booklet's file. */
-export function promptsOf({ stops, rating }: BookletData): readonly Prompt[] {
-  const asked: Prompt[] = stops.map(({ id, number, opening, ask, about }) => (about === undefined ? { of: id, number, opening, ask } : { of: id, number, opening, ask, about }));
-  return rating ? [...asked, { of: wholeBook, number: stops.length + 1, ask: rating.ask }] : asked;
 }

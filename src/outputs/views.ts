@@ -86,10 +86,14 @@ export interface PageContext {
 }
 
 export interface Assets {
+  /** The whole of the styles, for every kind of page that has no sheet of its own in `ownStyles`: `screen-family`. */
   readonly css: string;
   readonly printCss: string;
+  readonly ownStyles?: Readonly<Record<string, string>>;
   /** Scripts by the name of their source: `booklet`, `lesson`. Missing ones are not built yet. */
   readonly scripts: Readonly<Record<string, string>>;
+  /** Of each script the parts that it loads at once, so that a page can ask for them together; `booklet-es`: of a booklet in Spanish as well. */
+  readonly preload?: Readonly<Record<string, readonly string[]>>;
   /** Files that a page with a script or style may load later: letters, and parts of scripts. */
   readonly later: readonly string[];
   /** Letters of the Arabic script, which only pages that have such letters load. */

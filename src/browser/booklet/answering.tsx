@@ -5,7 +5,6 @@ import { entriesOf, type Kind } from '../../core/booklet/booklet.ts';
 import type { Way } from '../../core/pack/pack.ts';
 import type { StopData } from '../../outputs/booklet-data.ts';
 import { useKeeper, type Desk } from './desk.ts';
-import { Feeling, hasFeelings } from './feeling.tsx';
 import { Late } from './late.tsx';
 import { parts } from './parts.ts';
 import { TextAnswer } from './text-answer.tsx';
@@ -102,7 +101,7 @@ function RoomInside({ desk, stop, room }: Props & { readonly room: Room }): JSX.
         </>
       );
     case 'feeling':
-      return <Feeling desk={desk} stop={stop} />;
+      return <Late desk={desk} load={parts.feeling} props={{ desk, stop }} />;
     case 'say':
       return (
         <>
@@ -138,3 +137,6 @@ function Pass({ desk, stop }: Props): JSX.Element {
     </>
   );
 }
+
+/** Whether there is any word to choose at a stop. */
+const hasFeelings = ({ data }: Desk, stop: StopData): boolean => data.feelings.length > 0 || (stop.feeling && stop.words.length > 0);

@@ -78,6 +78,3 @@ function kinOf({ data }: Desk, stop: StopData): { readonly near: readonly (reado
   const near = [...families.filter(isNear), ...(alone.length > 0 ? [alone] : [])];
   return near.length > 0 ? { near, other: families.filter((members) => !isNear(members)) } : { near: families, other: [] };
 }
-
-/** Whether there is any word to choose at a stop. */
-export const hasFeelings = ({ data }: Desk, stop: StopData): boolean => data.feelings.length > 0 || (stop.feeling && stop.words.length > 0);

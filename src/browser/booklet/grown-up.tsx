@@ -1,34 +1,16 @@
 import type { JSX } from 'preact';
-import { AskFirst } from './ask-first.tsx';
-import { useKeeper, type Desk } from './desk.ts';
-import { useOwnId } from './own-id.ts';
+import { useState } from 'preact/hooks';
+import type { Desk } from './desk.ts';
+import { Late } from './late.tsx';
+import { parts } from './parts.ts';
 
-/** What is for the grown-up to decide: the microphone, and erasing. Folded, at the end of the first page. */
+/** What is for the grown-up to decide. Folded, at the end of the first page; what is inside comes when it is unfolded. */
 export function GrownUp({ desk, onErased }: { readonly desk: Desk; readonly onErased: () => void }): JSX.Element {
-  useKeeper(desk);
-  const { keeper, words } = desk;
-  const say = words.screen.grown;
-  const id = useOwnId();
-  const erase = (what: 'this' | 'all') => {
-    void (what === 'all' ? keeper.eraseAll() : keeper.erase()).then(() => {
-      onErased();
-      desk.announce(say.erased);
-    });
-  };
+  const [open, setOpen] = useState(false);
   return (
-    <details class="grown-up">
-      <summary>{say.title}</summary>
-      <p class="note">{say.note}</p>
-      {keeper.booklet && 'MediaRecorder' in globalThis && (
-        <p class="tick">
-          <input id={id} type="checkbox" checked={keeper.settings.microphone} onChange={(event) => keeper.change({ microphone: event.currentTarget.checked })} />
-          <label for={id}>{say.microphone}</label>
-        </p>
-      )}
-      <p class="button-row">
-        {keeper.booklet && <AskFirst label={say.erase} question={say.sure} yes={say.yes} no={say.no} onYes={() => erase('this')} />}
-        <AskFirst label={say.eraseAll} question={say.sureAll} yes={say.yes} no={say.no} onYes={() => erase('all')} />
-      </p>
+    <details class="grown-up" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{desk.words.screen.grown.title}</summary>
+      {open && <Late desk={desk} load={parts.grownUp} props={{ desk, onErased }} />}
     </details>
   );
 }

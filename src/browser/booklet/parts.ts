@@ -1,6 +1,9 @@
 /** The parts whose code is fetched when it is needed. Once a booklet is open they are fetched in a quiet moment, so that they are there when the network is gone. */
 export const parts = {
   draw: async () => (await import('./later.tsx')).Draw,
+  feeling: async () => (await import('./later.tsx')).Feeling,
+  grownUp: async () => (await import('./later.tsx')).GrownUpChoices,
+  rating: async () => (await import('./later.tsx')).Rating,
   record: async () => (await import('./later.tsx')).Record,
   photo: async () => (await import('./later.tsx')).Photo,
   mine: async () => (await import('./mine.tsx')).Mine,
