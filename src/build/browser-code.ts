@@ -59,7 +59,18 @@ export async function makeAssets(): Promise<{ assets: Assets; files: readonly Si
     files.push({ url: `assets/fonts/${packageName.slice('@fontsource/'.length)}-LICENSE.txt`, from: join(folderOf(packageName), 'LICENSE') });
   }
   const ofKinds = Object.fromEntries(own.map(([name, { url }]) => [name, url]));
-  return { assets: { css: screen.url, printCss: print.url, ownStyles: ofKinds, scripts: code.scripts, preload: code.preload, later: [...fonts.map(fontUrl), ...code.parts], arabicLetters: arabicFonts.map(fontUrl) }, files };
+  return {
+    assets: {
+      css: screen.url,
+      printCss: print.url,
+      ownStyles: ofKinds,
+      scripts: code.scripts,
+      preload: code.preload,
+      later: [...fonts.map(fontUrl), ...code.parts],
+      arabicLetters: arabicFonts.map(fontUrl),
+    },
+    files,
+  };
 }
 
 const fontUrl = ([, file]: readonly [string, string]) => `assets/fonts/${file}`;
@@ -145,7 +156,7 @@ async function codeOf(there: readonly (readonly [name: string, path: string])[])
   const entries = Object.entries(outputs).flatMap(([path, { entryPoint }]) => there.filter(([, source]) => source === entryPoint).map(([name, source]) => [name, path, source] as const));
   const phrases = Object.entries(outputs).flatMap(([path, { entryPoint = '' }]) => {
     const language = /^src\/core\/languages\/(\w+)-booklet\.ts$/.exec(entryPoint)?.[1];
-    return language === undefined ? [] : [[`booklet-${language}`, [urlOf(path)]] as const];
+    return language === undefined ? [] : [[`booklet-${language}`, [path, ...partsOf(outputs, [entryPoint], ['import-statement'])].map(urlOf)] as const];
   });
   const ofPages = entries.filter(([name]) => ofPacks.test(name)).map(([, , source]) => source);
   return {

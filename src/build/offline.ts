@@ -67,7 +67,12 @@ function filesOf({ pack, urls, pictures, recording }: ShownPack, { assets }: Mad
 
 async function worker({ library, pages, assets }: Made, sized: (url: string) => Promise<Sized>): Promise<SiteFile> {
   const notSaved = Object.fromEntries(pages.filter((page) => page.view.kind === 'unsaved').map((page) => [rootOf(page.language, library.language), page.url]));
-  const files = [...Object.values(notSaved), styleOf(assets, 'screen', 'unsaved'), ...assets.later.filter((url) => url.endsWith('.woff2')), ...(library.languages.some(inArabicScript) ? (assets.arabicLetters ?? []) : [])];
+  const files = [
+    ...Object.values(notSaved),
+    styleOf(assets, 'screen', 'unsaved'),
+    ...assets.later.filter((url) => url.endsWith('.woff2')),
+    ...(library.languages.some(inArabicScript) ? (assets.arabicLetters ?? []) : []),
+  ];
   const version = hashOf(Buffer.from((await Promise.all(files.map(sized))).map((each) => each.hash).join()));
   return { url: 'offline-worker.js', text: await workerScript('src/browser/offline-worker.ts', { shell: { version, widths, notSaved, files } }) };
 }
