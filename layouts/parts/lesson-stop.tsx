@@ -41,14 +41,14 @@ export function StopHelp({ page, stop, say }: Props): JSX.Element {
   ].filter((note) => note !== '');
   return (
     <div data-card="help">
-      <Details stop={stop} say={say} />
+      <Details stop={stop} say={say} before={(pack.whatFellFlat ?? []).filter((each) => each.stop === stop.id).map(({ note }) => note)} />
       {notes.length > 0 && <p class="note">{notes.join(' ')}</p>}
       {stop.models && stop.models.length > 0 && <Models models={stop.models} say={say} />}
     </div>
   );
 }
 
-function Details({ stop, say }: { readonly stop: Stop; readonly say: Phrases }): JSX.Element {
+function Details({ stop, say, before }: { readonly stop: Stop; readonly say: Phrases; readonly before: readonly string[] }): JSX.Element {
   const lines: readonly (readonly [string, string | undefined])[] = [
     [say.lesson.seated, stop.seated],
     [say.lesson.materials, stop.materials && say.listed(stop.materials)],
@@ -56,6 +56,7 @@ function Details({ stop, say }: { readonly stop: Stop; readonly say: Phrases }):
     [say.lesson.listenFor, stop.listenFor],
     [say.lesson.ifQuiet, stop.ifQuiet],
     [say.lesson.expand, stop.expand],
+    [say.stack.fellFlat, before.length === 0 ? undefined : before.join(' ')],
   ];
   return (
     <dl class="details">

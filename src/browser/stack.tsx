@@ -9,6 +9,10 @@ import { keepSoon, openKept } from './stack/keep.ts';
 import { onPaper } from './stack/lazy.tsx';
 import { Look } from './stack/look.tsx';
 import { Pile } from './stack/pile.tsx';
+import { TakeAway, TeacherPage } from './stack/take-away.tsx';
+import { Tomorrow } from './stack/tomorrow.tsx';
+import { Wall } from './stack/wall.tsx';
+import { wallPage } from '../classroom/wall-page.ts';
 import { filesIn, readFiles } from './stack/read-files.ts';
 
 /** What the page carries for its script. */
@@ -70,7 +74,10 @@ export function startStack(words: Omit<StackWords, 'strengths'>): void {
     draw();
   };
   addEventListener('beforeprint', () => toPaper(true));
-  addEventListener('afterprint', () => toPaper(false));
+  addEventListener('afterprint', () => {
+    desk.onPaper = 'leaf';
+    toPaper(false);
+  });
   // Files may be dropped anywhere: one that misses the blotter would otherwise be opened in place of the page.
   addEventListener('dragover', (event) => event.preventDefault());
   addEventListener('drop', (event) => {
@@ -85,6 +92,8 @@ function Page({ desk, view }: { readonly desk: Desk; readonly view: ViewName }):
   const say = desk.words.stack;
   const clear = packsAnswered(desk.state.stack).length === 0 && desk.state.sheet === undefined;
   const shown = clear ? 'pile' : view;
+  if (onPaper.now && desk.onPaper === 'teacher') return <TeacherPage desk={desk} />;
+  if (onPaper.now && desk.onPaper === 'wall' && desk.here) return <Wall desk={desk} page={wallPage(desk.state.stack, desk.here.pack, desk.state.shared)} />;
   return (
     <div class={`desk showing-${shown}`}>
       {!clear && <Contents desk={desk} view={shown} />}
@@ -97,6 +106,8 @@ function Page({ desk, view }: { readonly desk: Desk; readonly view: ViewName }):
         {shown === 'look' && <Look desk={desk} />}
         {shown === 'judge' && <Judge desk={desk} />}
         {shown === 'agree' && <Agree desk={desk} />}
+        {shown === 'tomorrow' && <Tomorrow desk={desk} />}
+        {shown === 'take' && <TakeAway desk={desk} />}
       </section>
     </div>
   );

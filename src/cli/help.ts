@@ -10,6 +10,7 @@ const overview = `bookfellow: companion packs for reading picture books aloud
   bookfellow measure  FILE… [--language es] [--json]            count a text: words, sentences, readability
   bookfellow plan     PACK [--minutes N] [--start 9:05] [--json]  a lesson in minutes
   bookfellow lesson   PACK --local FILE [--out FILE]            a substitute's sheet with the details of your room
+  bookfellow stack    FOLDER [--json|--csv]                     count the booklets that came back
   bookfellow new      SLUG [--content DIR]                      begin a new pack
   bookfellow preview  [--content DIR] [--port N]                build, show and rebuild on each change
 
@@ -91,6 +92,20 @@ written so that only you can read it. The site never has any of this.
 
 Example
   bookfellow lesson seven-buttons --local ~/my-room.txt`,
+  stack: `bookfellow stack: the booklets that came back as files, counted
+
+  FOLDER          a folder with “.booklet.html” files, and folders in it
+  --content DIR   the content folder, for rubrics and model answers (content)
+  --json          the counts as data; no words of a child are in it
+  --csv           every answer as a table; keep it where your school keeps such things
+
+Two copies of one booklet count once. A damaged file is named and set aside. Files of
+scores, saved from the page /stack/, may lie in the folder too: then it tells what the
+answers had, and how far two people agree. Nothing is written and nothing is sent.
+
+Examples
+  bookfellow stack ~/handed-in
+  bookfellow stack ~/handed-in --csv > answers.csv`,
   new: `bookfellow new: begins a pack, with a remark at every field
 
   SLUG            the folder's name and web address: small letters, digits and dashes

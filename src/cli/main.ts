@@ -14,6 +14,7 @@ const commands: Readonly<Record<string, () => Promise<{ readonly run: Command }>
   plan: () => import('./plan-command.ts'),
   lesson: () => import('./lesson-command.ts'),
   new: () => import('./new-command.ts'),
+  stack: () => import('./stack-command.ts'),
   preview: () => import('./preview-command.ts'),
 };
 

@@ -13,7 +13,7 @@ const chapterPaths = {
   class: ['for.grades', 'for.minutes', 'aims', 'care', 'for.ruling'],
   stops: ['stops'],
   words: ['words', 'feelings'],
-  after: ['questions', 'rubric', 'rating'],
+  after: ['questions', 'rubric', 'rating', 'what fell flat'],
   home: ['home', 'body'],
   readings: ['readings', 'pace', 'durations'],
   pictures: ['pictures', 'recording'],
@@ -43,7 +43,13 @@ const order: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** A field whose value is a name from elsewhere in the pack. */
-const refersTo: Readonly<Record<string, 'stop' | 'picture'>> = { 'readings.*.must ask': 'stop', 'stops.*.after': 'stop', 'pictures.*.stop': 'stop', 'words.*.picture': 'picture' };
+const refersTo: Readonly<Record<string, 'stop' | 'picture'>> = {
+  'readings.*.must ask': 'stop',
+  'stops.*.after': 'stop',
+  'pictures.*.stop': 'stop',
+  'what fell flat.*.stop': 'stop',
+  'words.*.picture': 'picture',
+};
 
 /** Texts that are longer than a line. */
 const long = 161;

@@ -9,7 +9,7 @@ describe('bookfellow', () => {
     const bare = await bookfellow([]);
     const asked = await bookfellow(['--help']);
     expect([bare.code, asked.code]).toEqual([2, 0]);
-    for (const command of ['build', 'check', 'measure', 'plan', 'new', 'preview']) expect(asked.out).toContain(`bookfellow ${command}`);
+    for (const command of ['build', 'check', 'measure', 'plan', 'new', 'stack', 'preview']) expect(asked.out).toContain(`bookfellow ${command}`);
     expect(bare.out).toBe(asked.out);
   });
 

@@ -79,6 +79,8 @@ export class Desk {
   state: DeskState;
   /** Key of the answer that is to be judged next, when somebody came for that one. */
   judging: string | undefined;
+  /** What the next paper shows: the leaf that is open, the teacher's page, or the one for families. */
+  onPaper: 'leaf' | 'teacher' | 'wall' = 'leaf';
   readonly #listeners = new Set<() => void>();
 
   constructor(
@@ -111,6 +113,12 @@ export class Desk {
     if (!name) return undefined;
     const booklets = stack.booklets.filter(({ booklet }) => booklet.pack.slug === name.slug && booklet.pack.language === name.language);
     return { ...packBehind(stack, name), booklets };
+  }
+
+  /** Prints a page of its own. */
+  print(what: 'teacher' | 'wall'): void {
+    this.onPaper = what;
+    print();
   }
 
   /** A coefficient with two decimals, as the page's language writes it. */

@@ -10,6 +10,7 @@ import { AnswerCard, Values } from './answer.tsx';
 import { ClassCounts } from './class-counts.tsx';
 import type { Desk, Here } from './desk.ts';
 import { Select } from './from-paper.tsx';
+import { AloudTick } from './tomorrow.tsx';
 
 type Way = 'stop' | 'mark' | 'feeling' | 'class';
 
@@ -74,7 +75,9 @@ function ByStop({ desk, here }: Props): JSX.Element {
         <ul class="side-by-side">
           {answers.map((answer) => (
             <li key={answer.key}>
-              <AnswerCard desk={desk} answer={answer} />
+              <AnswerCard desk={desk} answer={answer}>
+                {stop && isJudged(stop) ? <AloudTick desk={desk} answer={answer} /> : undefined}
+              </AnswerCard>
             </li>
           ))}
         </ul>

@@ -85,7 +85,8 @@ function sheetHtml({ of, prompts, entries }: AnsweredSheet, words: FileWords): s
   return `<section>\n<p class="place">${escaped(place)}</p>\n${asked}\n${about}\n${answers}\n</section>`;
 }
 
-function entryHtml({ value }: Entry, words: FileWords): string {
+/** One thing kept as HTML for a page that can load and run nothing. */
+export function entryHtml({ value }: Entry, words: FileWords): string {
   const kind = `<p class="kind">${escaped(words.kinds[value.kind])}</p>`;
   switch (value.kind) {
     case 'written':
@@ -117,6 +118,6 @@ function caption(about: string): string {
 const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
 
 /** Text as HTML. Control characters, which HTML cannot hold, show as a mark; the data holds them as they are. */
-function escaped(text: string): string {
+export function escaped(text: string): string {
   return text.replace(/[&<>"']/g, (character) => entities[character] ?? '').replace(/\p{Cc}/gu, (character) => (character === '\n' || character === '\t' ? character : '\uFFFD'));
 }

@@ -36,6 +36,9 @@ function* references(pack: Pack, ids: readonly string[]): Iterable<Finding> {
   for (const [index, reading] of pack.readings.entries()) {
     if (reading.mustAsk !== undefined && !ids.includes(reading.mustAsk)) yield unknown('must ask', reading.mustAsk, 'readings', index, 'must ask');
   }
+  for (const [index, { stop }] of (pack.whatFellFlat ?? []).entries()) {
+    if (!ids.includes(stop)) yield unknown('what fell flat', stop, 'what fell flat', index, 'stop');
+  }
   for (const [index, picture] of (pack.pictures ?? []).entries()) {
     if (picture.stop !== undefined && !ids.includes(picture.stop)) {
       yield finding('picture/unknown-stop', 'stop', placeOf(pack, 'pictures', index, 'stop'), { picture: picture.file, stop: picture.stop });

@@ -43,6 +43,7 @@ export const makerInEnglish = {
     'questions.*.models': ['Answer {n}', 'Add an answer'],
     rubric: ['Trait {n}', 'Add a trait'],
     'home.example': ['Line {n}', 'Add a line'],
+    'what fell flat': ['Note {n}', 'Add a note'],
     pictures: ['Picture {n}', 'Add a picture by its name'],
   } as Readonly<Record<string, readonly [item: string, add: string]>>,
   choices: {

@@ -40,6 +40,7 @@ export const makerInSpanish: MakerPhrases = {
     'questions.*.models': ['Respuesta {n}', 'Añadir una respuesta'],
     rubric: ['Rasgo {n}', 'Añadir un rasgo'],
     'home.example': ['Línea {n}', 'Añadir una línea'],
+    'what fell flat': ['Nota {n}', 'Añadir una nota'],
     pictures: ['Ilustración {n}', 'Añadir una ilustración por su nombre'],
   },
   choices: {

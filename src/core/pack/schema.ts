@@ -200,6 +200,7 @@ export const packSchema = v.object({
     }),
   ),
   care: some(list(text(400))),
+  'what fell flat': some(list(v.object({ stop: id, note: text(300), seen: some(date) }))),
   pace: paceSchema,
   durations: durationsSchema,
   'allow words': some(list(text(40))),
