@@ -5,7 +5,7 @@ import { judgeables, traitCounts } from '../classroom/judging.ts';
 import { packBehind, packsAnswered, type StackBooklet } from '../classroom/stack.ts';
 import { enBooklet } from '../core/languages/en-booklet.ts';
 import { stackInEnglish as say } from '../core/languages/en-stack.ts';
-import type { ReadStack } from './stack-command.ts';
+import type { ReadStack } from './read-stack.ts';
 
 /** The counts of a folder of booklets, as data and in words. Counts only: what a child wrote is in the table (`--csv`) and nowhere else. */
 
