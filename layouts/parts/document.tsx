@@ -1,5 +1,5 @@
 import type { ComponentChildren, JSX } from 'preact';
-import { phrasesFor } from '../../src/core/languages/pick-language.ts';
+import { isInEnglish, phrasesFor } from '../../src/core/languages/pick-language.ts';
 import { linkFrom } from '../../src/outputs/addresses.ts';
 import { styleOf } from '../../src/outputs/styles.ts';
 import type { Page } from '../../src/outputs/views.ts';
@@ -34,6 +34,7 @@ interface Props {
 export function Document(props: Props): JSX.Element {
   const { page, title, trail, beside, children } = props;
   const say = phrasesFor(page.language);
+  const english = isInEnglish(page.language, partOf(page));
   return (
     <html lang={page.language} dir={directionOf(page.language)}>
       <Head {...props} />
@@ -45,7 +46,12 @@ export function Document(props: Props): JSX.Element {
         {title !== undefined && <Trail page={page} steps={trail ?? []} here={title} />}
         <div class={beside ? 'spread with-ribbon' : 'spread'}>
           {beside}
-          <main id="main" tabIndex={-1}>
+          <main id="main" tabIndex={-1} {...(english && { lang: 'en', dir: 'ltr' })}>
+            {english && (
+              <p class="not-yet" lang={page.language} dir={directionOf(page.language)}>
+                {say.site.notYet}
+              </p>
+            )}
             {children}
             <OfflineNote page={page} />
           </main>
@@ -54,6 +60,11 @@ export function Document(props: Props): JSX.Element {
       </body>
     </html>
   );
+}
+
+/** Which part of the phrases a page's own words come from, as far as a language may lack it as a whole. */
+function partOf({ view }: Page): 'stack' | 'maker' | 'handOver' | 'site' {
+  return view.kind === 'stack' || view.kind === 'maker' ? view.kind : view.kind === 'hand-over' ? 'handOver' : 'site';
 }
 
 function Head({ page, title, description, script, data }: Props): JSX.Element {

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { isPartlyEnglish, phrasesFor } from '../../src/core/languages/pick-language.ts';
+import { isInEnglish, isPartlyEnglish, phrasesFor } from '../../src/core/languages/pick-language.ts';
 import { rootOf } from '../../src/outputs/addresses.ts';
 import type { Page } from '../../src/outputs/views.ts';
 import { NavLinks } from './nav-links.tsx';
@@ -16,7 +16,7 @@ export function Footer({ page }: { readonly page: Page }): JSX.Element {
     { name: say.accessibility, url: `${root}accessibility/` },
     { name: say.quality, url: `${root}quality/` },
     { name: phrasesFor(language).stack.footer, url: `${root}stack/` },
-    { name: phrasesFor(language).maker.title, url: `${root}make/` },
+    { name: phrasesFor(language).maker.title, url: `${root}make/`, lang: isInEnglish(language, 'maker') ? 'en' : undefined },
   ];
   return (
     <footer class="foot">

@@ -34,6 +34,7 @@ export const ar: Unfinished<Phrases> = {
     endOfLine: 'في',
     awaiting: 'هذه العربية لم يراجعها بعد قارئ لغته الأم العربية. إن وجدتم خطأ فأخبرونا.',
     partlyEnglish: 'وما زالت بعض العبارات بالإنجليزية.',
+    notYet: 'هذه الصفحة لم تُنقل بعد إلى العربية، وهي هنا بالإنجليزية.',
   },
   inWords,
   listed,
@@ -198,6 +199,14 @@ export const ar: Unfinished<Phrases> = {
     quote: 'ليس من الكتاب إلا الكلمات القليلة في كل علامة توقّف. لا تنسخوا منه ولا تعرضوا ولا تسجلوا أكثر مما تسمح به قواعد مدرستكم وصاحب الحقوق.',
     description: (title) => `سير درس لقراءة «${title}» بصوت عالٍ: الدقائق، وكل وقفة مع ما يُقال، وما يُنتبه إليه.`,
   },
+  // Only the words that lead there; see `inEnglish` below.
+  stack: {
+    kind: 'بعد الدرس',
+    footer: 'رزمة الكتيّبات',
+    fromLesson: 'حين تعود الكتيّبات',
+    fromLessonNote: 'تصفّحوا الملفات على جهازكم، وقيّموها مع زميل، وانظروا ماذا تفعلون غدًا. (الصفحة بالإنجليزية)',
+    packFile: 'أسئلة هذا الكتاب وسمات إجاباته، في ملف للرزمة',
+  },
   offline: offlineInArabic,
   recording: recordingInArabic,
   quality: qualityInArabic,
@@ -209,3 +218,6 @@ export const ar: Unfinished<Phrases> = {
     description: 'لا توجد صفحة في هذا العنوان. والمكتبة وكتبها على بعد خطوة من هنا.',
   },
 };
+
+/** Parts of the phrases whose pages are still in English, and marked as English. */
+export const inEnglish: readonly (keyof Phrases)[] = ['stack', 'maker', 'handOver'];

@@ -81,6 +81,8 @@ export const en = {
     /** Said at the foot of every page while no native reader has been through a language; empty once one has. */
     awaiting: '',
     partlyEnglish: '',
+    /** Said on a page whose part of the phrases a language does not have at all. */
+    notYet: '',
   },
   /** Number and lists in words. */
   inWords,

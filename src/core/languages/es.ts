@@ -98,6 +98,7 @@ export const es: Phrases = {
     endOfLine: 'en',
     awaiting: '',
     partlyEnglish: '',
+    notYet: '',
   },
   inWords,
   listed,

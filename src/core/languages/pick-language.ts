@@ -1,4 +1,4 @@
-import { ar } from './ar.ts';
+import { ar, inEnglish } from './ar.ts';
 import { en, type Phrases } from './en.ts';
 import { es } from './es.ts';
 import { filledUp, missingPhrases } from './unfinished.ts';
@@ -20,4 +20,9 @@ export const interfaceLanguages: readonly string[] = Object.keys(catalogues);
 /** Whether some phrases of a language's interface are still in English. */
 export function isPartlyEnglish(language: string): boolean {
   return (missing[language.split('-')[0] ?? ''] ?? 0) > 0;
+}
+
+/** Whether a page of a language has its words in English still, and should be marked so. */
+export function isInEnglish(language: string, part: keyof Phrases): boolean {
+  return language.split('-')[0] === 'ar' && inEnglish.includes(part);
 }
