@@ -3,6 +3,7 @@ import { phrasesFor } from '../src/core/languages/pick-language.ts';
 import { linkFrom, rootOf } from '../src/outputs/addresses.ts';
 import type { LibraryView, PageOf, ShownPack } from '../src/outputs/views.ts';
 import { Document } from './parts/document.tsx';
+import { directionOf } from './parts/language-name.ts';
 import { nameOf } from './parts/library-name.ts';
 import { ClosedBook, LampAndBook, Rule } from './parts/ornaments.tsx';
 import { faceOf, langIfOther } from './parts/pack-links.tsx';
@@ -58,12 +59,13 @@ function Entry({ page, shown, first }: { readonly page: PageOf<LibraryView>; rea
   // The whole entry stands in the pack's language, so that a voice reads it right.
   const say = phrasesFor(pack.language);
   const face = faceOf(shown);
+  const other = langIfOther(pack.language, page.language);
   return (
-    <li class="entry" lang={langIfOther(pack.language, page.language)}>
+    <li class="entry" lang={other} dir={other === undefined ? undefined : directionOf(other)}>
       <div class="entry-plate">{face ? <Picture picture={face} linkTo={(url) => linkFrom(page.url, url)} sizes="(min-width: 44rem) 14rem, 40vw" first={first} /> : <ClosedBook />}</div>
       <div class="entry-words">
         <h3>
-          <a href={linkFrom(page.url, shown.urls.family)} hreflang={langIfOther(pack.language, page.language)}>
+          <a href={linkFrom(page.url, shown.urls.family)} hreflang={other}>
             {pack.title}
           </a>
         </h3>

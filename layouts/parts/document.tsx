@@ -43,7 +43,7 @@ export function Document(props: Props): JSX.Element {
           {phrasesFor(page.language).site.skip}
         </a>
         <Masthead page={page} />
-        {title !== undefined && <Trail page={page} steps={trail ?? []} here={title} />}
+        {title !== undefined && <Trail page={page} steps={trail ?? []} here={title} lang={english ? 'en' : undefined} />}
         <div class={beside ? 'spread with-ribbon' : 'spread'}>
           {beside}
           <main id="main" tabIndex={-1} {...(english && { lang: 'en', dir: 'ltr' })}>

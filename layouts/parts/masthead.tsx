@@ -60,7 +60,17 @@ function OtherLanguages({ page }: { readonly page: Page }): JSX.Element | null {
 }
 
 /** The way from the library down to this page. */
-export function Trail({ page, steps, here }: { readonly page: Page; readonly steps: readonly Step[]; readonly here: string }): JSX.Element {
+export function Trail({
+  page,
+  steps,
+  here,
+  lang,
+}: {
+  readonly page: Page;
+  readonly steps: readonly Step[];
+  readonly here: string;
+  /** Of `here`, where it is not the page's. */ readonly lang?: string | undefined;
+}): JSX.Element {
   const say = phrasesFor(page.language).site;
   const above = [{ name: say.library, url: rootOf(page.language, page.library.language) }, ...steps];
   const last = steps.length > 0 ? here.slice(here.lastIndexOf(': ') + 1).trim() : here;
@@ -73,7 +83,9 @@ export function Trail({ page, steps, here }: { readonly page: Page; readonly ste
           </li>
         ))}
         <li>
-          <span aria-current="page">{last}</span>
+          <span aria-current="page" lang={lang}>
+            {last}
+          </span>
         </li>
       </ol>
     </nav>

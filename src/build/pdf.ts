@@ -20,8 +20,8 @@ const fonts: readonly string[] = [
   '@expo-google-fonts/andika/Andika_700Bold.ttf',
   '@expo-google-fonts/gentium-book-plus/400Regular/GentiumBookPlus_400Regular.ttf',
   '@expo-google-fonts/gentium-book-plus/400Regular_Italic/GentiumBookPlus_400Regular_Italic.ttf',
-  '@expo-google-fonts/noto-naskh-arabic/400Regular/NotoNaskhArabic_400Regular.ttf',
-  '@expo-google-fonts/noto-naskh-arabic/700Bold/NotoNaskhArabic_700Bold.ttf',
+  '@expo-google-fonts/amiri/400Regular/Amiri_400Regular.ttf',
+  '@expo-google-fonts/amiri/700Bold/Amiri_700Bold.ttf',
 ];
 /** Fonts that between them have every letter that any part of a sheet may use. */
 const fontsOfText = [fonts[0], fonts[5]];

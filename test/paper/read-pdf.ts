@@ -94,6 +94,25 @@ export async function readPdf(path: string): Promise<ReadPdf> {
   };
 }
 
+/**
+ * Words of a sheet in Arabic, line by line from the right. The reader gives each piece of a line as it can be read, but the
+ * pieces from left to right, and takes letters with signs above them apart; so words with such signs are left out here.
+ */
+export function wordsFromRight({ runs }: Pick<ReadPdf, 'runs'>): readonly string[] {
+  const lines: { readonly page: number; readonly y: number; readonly runs: ReadPdf['runs'][number][] }[] = [];
+  for (const run of runs) {
+    const line = lines.find((each) => each.page === run.page && Math.abs(each.y - run.y) < 1);
+    if (line) line.runs.push(run);
+    else lines.push({ page: run.page, y: run.y, runs: [run] });
+  }
+  return lines.sort((a, b) => a.page - b.page || a.y - b.y).flatMap((line) => line.runs.sort((a, b) => b.to - a.to).flatMap(({ text }) => unmarkedWords(text)));
+}
+
+/** Words of two letters or more without a sign above or below a letter. */
+export function unmarkedWords(text: string): readonly string[] {
+  return (text.match(/[\p{L}\p{M}\p{N}]+/gu) ?? []).filter((word) => word.length > 1 && !/[\p{M}ّ]/u.test(word));
+}
+
 interface Heading {
   readonly title: string;
   readonly items: readonly Heading[];
