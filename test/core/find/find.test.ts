@@ -115,7 +115,7 @@ describe('questions as people ask them', () => {
       const index = indexes.get(language);
       return !index || !ask(index, { words }).urls.slice(0, 3).includes(slug);
     });
-    console.log(`search: ${questions.length - missed.length} of ${questions.length} questions; missed: ${missed.map(({ words }) => words).join(', ') || 'none'}`);
+    process.stdout.write(`search: ${questions.length - missed.length} of ${questions.length} questions; missed: ${missed.map(({ words }) => words).join(', ') || 'none'}\n`);
     expect(questions.length).toBeGreaterThanOrEqual(60);
     expect(1 - missed.length / questions.length).toBeGreaterThanOrEqual(0.95);
   });
@@ -222,7 +222,7 @@ describe('what a first search fetches', () => {
   test('stays under 120 kB compressed in a library of 1,000 packs', () => {
     const index = makeIndex('en', crowd(1000, 'en'));
     const most = ['lamp', 'the clown and the planet', 'wether boot cot plent', 'Author story', 'a'].map((words) => ask(index, { words }).kilobytes);
-    console.log(`search: a first one in 1,000 packs fetches at most ${Math.max(...most).toFixed(0)} kB`);
+    process.stdout.write(`search: a first one in 1,000 packs fetches at most ${Math.max(...most).toFixed(0)} kB\n`);
     expect(Math.max(...most)).toBeLessThan(120);
   });
 });
