@@ -1,15 +1,24 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
+/** Tests that read, count and compare: they leave nothing behind, so one process can hold the modules for all of them. */
+const pure = ['test/core/**/*.test.{ts,tsx}', 'test/{outputs,outside,classroom,layouts,packs}/**/*.test.{ts,tsx}'];
+
+const shared = {
+  // Nothing here is about speed, so no test fails for being slow; only one that hangs is ended.
+  testTimeout: 240_000,
+  hookTimeout: 240_000,
+  env: { TZ: 'UTC' },
+  pool: /** @type {const} */ ('forks'),
+};
+
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
-    include: ['test/**/*.test.{ts,tsx}'],
-    // Nothing here is about speed, so no test fails for being slow; only one that hangs is ended.
-    testTimeout: 240_000,
-    hookTimeout: 240_000,
-    env: { TZ: 'UTC' },
-    pool: 'forks',
     maxWorkers: 2,
+    projects: [
+      { test: { ...shared, name: 'reckoning', include: pure, isolate: false } },
+      { test: { ...shared, name: 'building', include: ['test/**/*.test.{ts,tsx}'], exclude: pure } },
+    ],
   },
 });
