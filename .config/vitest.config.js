@@ -16,9 +16,6 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     maxWorkers: 2,
-    projects: [
-      { test: { ...shared, name: 'reckoning', include: pure, isolate: false } },
-      { test: { ...shared, name: 'building', include: ['test/**/*.test.{ts,tsx}'], exclude: pure } },
-    ],
+    projects: [{ test: { ...shared, name: 'reckoning', include: pure, isolate: false } }, { test: { ...shared, name: 'building', include: ['test/**/*.test.{ts,tsx}'], exclude: pure } }],
   },
 });
