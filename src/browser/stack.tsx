@@ -95,7 +95,7 @@ function Page({ desk, view }: { readonly desk: Desk; readonly view: ViewName }):
   if (onPaper.now && desk.onPaper === 'teacher') return <TeacherPage desk={desk} />;
   if (onPaper.now && desk.onPaper === 'wall' && desk.here) return <Wall desk={desk} page={wallPage(desk.state.stack, desk.here.pack, desk.state.shared)} />;
   return (
-    <div class={`desk showing-${shown}`}>
+    <div class={`stack-desk showing-${shown}`}>
       {!clear && <Contents desk={desk} view={shown} />}
       <section class="stack-leaf" aria-labelledby="view-title">
         <h2 id="view-title" tabIndex={-1}>

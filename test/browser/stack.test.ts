@@ -278,7 +278,7 @@ test('on a narrow screen, in Spanish and in the dark: no sideways scroll, and ta
       if (way !== '') await page.locator(`input[value=${way}]`).check();
       const { wide, small } = await page.evaluate(() => ({
         wide: document.documentElement.scrollWidth,
-        small: [...document.querySelectorAll<HTMLElement>('.desk button, .desk summary, .desk select, .desk label.choice, .desk .tick')].flatMap((each) => {
+        small: [...document.querySelectorAll<HTMLElement>('.stack-desk button, .stack-desk summary, .stack-desk select, .stack-desk label.choice, .stack-desk .tick')].flatMap((each) => {
           const box = each.getBoundingClientRect();
           return box.width > 0 && (box.height < 44 || box.width < 44) ? [`${each.textContent.trim().slice(0, 30)} ${String(box.width)} by ${String(box.height)}`] : [];
         }),

@@ -1,6 +1,6 @@
 import { limits } from '../../core/booklet/booklet-schema.ts';
 import { readStackFile, type StackFile } from '../../classroom/read-stack-file.ts';
-import { putBooklet, putPack } from '../../classroom/stack.ts';
+import { answersIn, putBooklet, putPack } from '../../classroom/stack.ts';
 import type { Desk, SetAside } from './desk.ts';
 
 /** So long may reading hold the page, in milliseconds, before it is drawn anew: a touch is answered within a tenth of a second. */
@@ -24,6 +24,8 @@ export async function readFiles(desk: Desk, chosen: readonly File[]): Promise<vo
     else if (read.kind === 'booklet') {
       const { stack: next, put } = putBooklet(stack, read.booklet, file.name, read.leftOut);
       stack = next;
+      // The answers get their names now, one booklet at a time: all at once they would hold the page.
+      for (const each of next.booklets.slice(-1)) answersIn(each);
       counts[put === 'merged' ? 'merged' : 'fresh'] += 1;
     } else if (read.kind === 'pack') {
       stack = putPack(stack, read.pack);
