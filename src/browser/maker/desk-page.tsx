@@ -1,9 +1,10 @@
 import type { JSX } from 'preact';
 import { useEffect, useReducer, useState } from 'preact/hooks';
 import type { FormChapter, FormNode } from '../../outputs/maker-form.ts';
-import type { Desk } from './desk.ts';
+import type { Desk, Opening } from './desk.ts';
 import { download } from './download.ts';
 import { FieldsOf } from './groups.tsx';
+import { Translate } from './beside.tsx';
 import { Candidates, Passage } from './passage.tsx';
 import { AddPictures } from './pictures.tsx';
 import type { Preview as PreviewPart } from './preview.tsx';
@@ -12,7 +13,7 @@ import { Stops } from './stops.tsx';
 import { counted, fill, idOf } from './words.ts';
 
 /** The open pack: the chapters of the form, one at a time, with the line above that says what is kept. */
-export function DeskPage({ desk, leave }: { readonly desk: Desk; readonly leave: () => void }): JSX.Element {
+export function DeskPage({ desk, leave, open }: { readonly desk: Desk; readonly leave: () => void; readonly open: (opening: Opening) => void }): JSX.Element {
   const [, again] = useReducer<number, undefined>((count) => count + 1, 0);
   const [chapterId, setChapter] = useState<FormChapter['id']>('book');
   const [openStop, setOpenStop] = useState<number>();
@@ -26,7 +27,7 @@ export function DeskPage({ desk, leave }: { readonly desk: Desk; readonly leave:
   const turnTo = (id: FormChapter['id']): void => {
     setChapter(id);
     desk.focusNext = 'chapter';
-    scrollTo({ top: 0 });
+    document.querySelector('.desk-line')?.scrollIntoView();
   };
   const goTo = (path: string): void => {
     const chapter = chapterOf(chapters, path);
@@ -68,6 +69,7 @@ export function DeskPage({ desk, leave }: { readonly desk: Desk; readonly leave:
           ) : (
             <FieldsOf desk={desk} steps={[]} nodes={chapter.fields} everything={everything} more={data.say.moreOf[chapterId] ?? data.say.moreFields} />
           )}
+          {chapterId === 'rights' && <Translate desk={desk} open={open} />}
           {chapterId === 'book' && <Passage desk={desk} />}
           {chapterId === 'words' && <Candidates desk={desk} />}
           {chapterId === 'share' && <Share desk={desk} everything={everything} setEverything={setEverything} goTo={goTo} nameOf={(path) => nameOf(desk, path)} />}

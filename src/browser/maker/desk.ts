@@ -23,6 +23,8 @@ export interface Opening {
   readonly earlier?: readonly string[];
   readonly pictures?: readonly KeptPicture[];
   readonly passage?: string;
+  /** The text of another language that stands beside this one. */
+  readonly beside?: string;
   /** True for what has been kept before, so that looking at it changes nothing. */
   readonly isKept?: boolean;
 }
@@ -52,6 +54,8 @@ export class Desk {
   pictures: readonly KeptPicture[];
   passage: string;
   keepPassage: boolean;
+  /** The pack in another language, shown field by field beside this one. */
+  beside: { readonly text: string; readonly fields: Fields } | undefined;
   /** Path of a field whose last change the file could not take. */
   refused: string | undefined;
   /** Id of the element that gets the focus after the next rendering. */
@@ -74,6 +78,7 @@ export class Desk {
     this.keeping = opening.isKept === true ? 'kept' : 'opened';
     if (opening.isKept !== true) for (const picture of this.pictures) this.#unkeptPictures.add(picture);
     this.#queue = this.#worker.fields(this.text).then((fields) => this.#settle(fields));
+    if (opening.beside !== undefined) void this.setBeside(opening.beside, opening.isKept !== true);
   }
 
   get title(): string {
@@ -118,8 +123,8 @@ export class Desk {
         if (field !== this.#lastField || field === '') this.earlier = [...this.earlier, this.text].slice(-mostEarlier);
         this.#lastField = field;
         this.text = made.text;
-        this.#settle(made.fields);
         this.#keep();
+        this.#settle(made.fields);
       } else this.tell();
     });
   }
@@ -131,9 +136,16 @@ export class Desk {
       this.earlier = [...this.earlier, this.text].slice(-mostEarlier);
       this.#lastField = '';
       this.text = text;
-      this.#settle(await this.#worker.fields(text));
+      const fields = await this.#worker.fields(text);
       this.#keep();
+      this.#settle(fields);
     });
+  }
+
+  /** The text as it would be after some changes, without making them here. */
+  async edited(edits: readonly Edit[]): Promise<string | undefined> {
+    await this.#queue;
+    return (await this.#worker.edit(this.text, edits, this.data.order))?.text;
   }
 
   goBack(): Promise<void> {
@@ -144,8 +156,9 @@ export class Desk {
       this.#lastField = '';
       this.text = before;
       this.said = this.data.say.desk.backTo;
-      this.#settle(await this.#worker.fields(before));
+      const fields = await this.#worker.fields(before);
       this.#keep();
+      this.#settle(fields);
     });
   }
 
@@ -156,6 +169,15 @@ export class Desk {
     if (keepsOrDid) this.#keep();
     this.#lookSoon();
     this.tell();
+  }
+
+  /** Puts another language beside this one, or takes it away. */
+  setBeside(text: string | undefined, keep = true): Promise<void> {
+    return this.#inTurn(async () => {
+      this.beside = text === undefined ? undefined : { text, fields: await this.#worker.fields(text) };
+      if (keep) this.#keep();
+      this.tell();
+    });
   }
 
   addPicture(picture: KeptPicture): void {
@@ -217,8 +239,8 @@ export class Desk {
 
   /** Keeps the text on the device; what cannot be kept is said and never lost from the page. */
   #keep(): void {
+    // Who asked for this tells it with the change itself.
     this.keeping = 'keeping';
-    this.tell();
     for (const picture of this.#unkeptPictures) keepPicture(this.id, picture).catch(() => undefined);
     this.#unkeptPictures.clear();
     const pack: KeptPack = {
@@ -228,6 +250,7 @@ export class Desk {
       earlier: this.earlier,
       changed: Date.now(),
       fileName: this.fileName,
+      ...(this.beside && { beside: this.beside.text }),
       ...(this.keepPassage && this.passage !== '' && { passage: this.passage }),
     };
     keepPack(pack).then(

@@ -4,6 +4,7 @@ import type { Step } from '../../core/pack/pack.ts';
 import type { FormNode } from '../../outputs/maker-form.ts';
 import { adviceFor, type Desk } from './desk.ts';
 import { fieldEdits, tickEdits } from './edits.ts';
+import { BesideText } from './beside.tsx';
 import { fill, idOf, listAt, pathOf, textAt, valueAt } from './words.ts';
 
 export interface FieldProps {
@@ -15,7 +16,7 @@ export interface FieldProps {
 }
 
 /** Milliseconds without a key before what was typed goes into the file, and before advice comes. */
-const pause = { write: 400, advise: 1500 } as const;
+const pause = { write: 600, advise: 1500 } as const;
 
 /** One field that holds one value: its name, what it is for, an example, the place to write, and what there is to say about it. */
 export function Field(props: FieldProps & { readonly label?: string; readonly bare?: boolean; readonly begun?: () => void }): JSX.Element {
@@ -28,6 +29,7 @@ export function Field(props: FieldProps & { readonly label?: string; readonly ba
     <div class={`slot slot-${node.kind.replace(/ /g, '-')}`}>
       <label for={id}>{props.label ?? node.label}</label>
       {!bare && <Hint desk={desk} node={node} id={id} />}
+      {desk.beside && <BesideText desk={desk} node={node} steps={steps} />}
       <Control {...props} common={common} typing={typing} />
       <AdviceList desk={desk} advice={advice} id={id} />
       {desk.refused === pathOf(steps) && <p class="advice refused">{desk.data.say.unwritten}</p>}
@@ -39,7 +41,7 @@ export function Hint({ desk, node, id }: { readonly desk: Desk; readonly node: F
   return (
     <p class="hint" id={`${id}-hint`}>
       {node.hint}
-      {node.example !== undefined && node.kind !== 'body' && (
+      {node.example !== undefined && node.kind !== 'body' && node.kind !== 'yes or no' && (
         <span class="for-example">
           {' '}
           {desk.data.say.example} <span class="example">{node.example}</span>

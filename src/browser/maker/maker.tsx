@@ -26,5 +26,5 @@ export function Maker({ data }: { readonly data: MakerData }): JSX.Element {
     history.replaceState(null, '', location.pathname + location.search);
     setDesk(undefined);
   };
-  return desk ? <DeskPage key={desk.id} desk={desk} leave={leave} /> : <Start data={data} open={open} />;
+  return desk ? <DeskPage key={desk.id} desk={desk} leave={leave} open={open} /> : <Start data={data} open={open} />;
 }

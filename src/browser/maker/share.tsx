@@ -97,8 +97,7 @@ function AdviceLines({ desk, advice, goTo, nameOf }: Pick<Props, 'desk' | 'goTo'
           <span class="level">{say.levels[each.level]}:</span> {each.say}{' '}
           {each.path !== '' && (
             <button type="button" class="word-button" onClick={() => goTo(each.path)}>
-              {say.share.go}
-              <span class="unseen">: </span> <span class="where">{nameOf(each.path)}</span>
+              {say.share.go}: <span class="where">{nameOf(each.path)}</span>
             </button>
           )}
         </li>

@@ -145,6 +145,7 @@ function Kept({ pack, data, open, erased }: { readonly pack: KeptPack; readonly 
     open({
       id: pack.id,
       text: pack.text,
+      ...(pack.beside !== undefined && { beside: pack.beside }),
       earlier: pack.earlier,
       ...(pack.fileName !== undefined && { fileName: pack.fileName }),
       pictures: await keptPictures(pack.id),

@@ -11,6 +11,8 @@ export interface KeptPack {
   readonly title: string;
   readonly text: string;
   readonly fileName?: string;
+  /** The same pack in another language, while it is translated. */
+  readonly beside?: string;
   /** Earlier texts, the latest last. */
   readonly earlier: readonly string[];
   /** Milliseconds since 1970, to say when it was changed last. */

@@ -15,7 +15,8 @@ export function readPack(source: Source): Outcome<Pack> {
   const { raw, places, body, bodyLine } = front.value;
   const where = (...steps: readonly (string | number)[]) => placeOf({ file: source.file, places }, ...steps);
   const fitted = fitToSchema(raw, packSchema, where, places, findings);
-  const read = readBody(body, bodyLine, source.file, pictureNames(fitted.value));
+  // Where something else is missing, the list of pictures is there all the same.
+  const read = readBody(body, bodyLine, source.file, pictureNames(fitted.value ?? raw));
   findings.push(...read.findings);
   if (fitted.value === undefined) return { value: undefined, findings };
   const fields = camelKeys<FrontMatter>(fitted.value as FrontMatter);
@@ -36,7 +37,9 @@ export function readPack(source: Source): Outcome<Pack> {
 }
 
 function pictureNames(value: unknown): readonly string[] {
-  return ((value as FrontMatter | undefined)?.pictures ?? []).map((picture) => picture.file);
+  const list = (value as { readonly pictures?: unknown }).pictures;
+  const names = Array.isArray(list) ? list.map((picture: unknown) => (picture as { readonly file?: unknown } | null)?.file) : [];
+  return names.filter((name) => typeof name === 'string');
 }
 
 /** Characters that no field and no body may hold: they can break feeds and terminals, or turn text around to deceive. */

@@ -5,6 +5,7 @@ import matter from 'gray-matter';
 import { describe, expect, test } from 'vitest';
 import plainMatter from '../../../src/browser/maker/plain-matter.ts';
 import { addEdits, fieldEdits, moveStopEdits, newStopEdits, tickEdits } from '../../../src/browser/maker/edits.ts';
+import { isTranslated, translationEdits, untranslated } from '../../../src/browser/maker/translating.ts';
 import { work } from '../../../src/browser/maker/work.ts';
 import { listAt, textAt, valueAt } from '../../../src/browser/maker/words.ts';
 import { fieldOrder } from '../../../src/core/pack/form-fields.ts';
@@ -149,4 +150,31 @@ test('the browser’s few lines in place of gray-matter find the same text betwe
     '---\n\n---\nbody\n---\n',
   ];
   for (const text of texts.filter((each) => /^---[ \t]*\n/.test(each))) expect(asked(plainMatter as never, text)).toEqual(asked(matter as never, text));
+});
+
+describe('a translation', () => {
+  const text = demo[0] ?? '';
+  const begun = edit(text, translationEdits(rawOf(text), 'es'));
+  const beside = work.fields(text);
+  test('begins as the same pack in another language, with everything still to do', () => {
+    expect([textAt(begun.fields.raw, ['language']), valueAt(begun.fields.raw, ['by', 'reviewed']), textAt(begun.fields.raw, ['translation', 'by'])]).toEqual(['es', undefined, '']);
+    const all = leaves(rawOf(text)).filter((steps) => isTranslated(steps) && textAt(rawOf(text), steps) !== '');
+    expect(untranslated(begun.fields, beside)).toEqual([...all, ['body']]);
+  });
+  test('is less to do with each field that is written', () => {
+    const left = untranslated(begun.fields, beside).length;
+    const next = edit(begun.text, fieldEdits(begun.fields.raw, ['title'], 'Otro título'));
+    expect(untranslated(next.fields, beside)).toHaveLength(left - 1);
+  });
+  test('leaves names, numbers, choices and addresses alone', () => {
+    expect(
+      [
+        ['by', 'name'],
+        ['stops', 0, 'id'],
+        ['stops', 0, 'kind'],
+        ['book', 'author'],
+        ['pictures', 0, 'file'],
+      ].filter((steps) => isTranslated(steps)),
+    ).toEqual([]);
+  });
 });
