@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { phrasesFor } from '../src/core/languages/pick-language.ts';
+import { isInEnglish, phrasesFor } from '../src/core/languages/pick-language.ts';
 import type { PageOf, StackView } from '../src/outputs/views.ts';
 import { DataIsland, Document } from './parts/document.tsx';
 import { Rule } from './parts/ornaments.tsx';
@@ -10,7 +10,7 @@ export function Stack(page: PageOf<StackView>): JSX.Element {
   const say = phrases.stack;
   const { packs } = page.view;
   return (
-    <Document page={page} title={say.title} description={say.description} script={`stack-${page.language.split('-')[0] ?? ''}`}>
+    <Document page={page} title={say.title} description={say.description} script={`stack-${isInEnglish(page.language, 'stack') ? 'en' : (page.language.split('-')[0] ?? '')}`}>
       <header class="stack-head">
         <p class="kind">{say.kind}</p>
         <h1>{say.title}</h1>

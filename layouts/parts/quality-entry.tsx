@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { groundInWords, groundsOf } from '../../src/core/check/grounds.ts';
 import type { Finding } from '../../src/core/finding.ts';
 import type { Phrases } from '../../src/core/languages/en.ts';
-import { sayFinding } from '../../src/core/languages/say-finding.ts';
+import { languageOfFindings, sayFinding } from '../../src/core/languages/say-finding.ts';
 import { gradeEstimateOf } from '../../src/core/measure/measure-prose.ts';
 import type { TextMeasure } from '../../src/core/measure/measures.ts';
 import type { PassageMeasure } from '../../src/core/measure/passage-measures.ts';
@@ -202,7 +202,8 @@ function Findings({ page, findings, say }: { readonly page: PageOf<QualityView>;
     <ul class="remarks">
       {findings.map((finding) => (
         <li>
-          <span class="level">{say.quality.levels[finding.level]}.</span> {isWithheld(finding.code) ? say.quality.withheld : sayFinding(finding, page.language)}{' '}
+          <span class="level">{say.quality.levels[finding.level]}.</span>{' '}
+          {isWithheld(finding.code) ? say.quality.withheld : <span lang={langIfOther(languageOfFindings(page.language), page.language)}>{sayFinding(finding, page.language)}</span>}{' '}
           <Place page={page} file={finding.place.file} line={finding.place.line} />
           <Stands finding={finding} language={page.language} />
         </li>
@@ -214,7 +215,11 @@ function Findings({ page, findings, say }: { readonly page: PageOf<QualityView>;
 /** What the rule behind a finding stands on, where there is something to name. */
 function Stands({ finding, language }: { readonly finding: Finding; readonly language: string }): JSX.Element | null {
   const ground = groundsOf[finding.code];
-  return ground ? <span class="ground">{groundInWords(ground, language)}.</span> : null;
+  return ground ? (
+    <span class="ground" lang={langIfOther(languageOfFindings(language), language)}>
+      {groundInWords(ground, language)}.
+    </span>
+  ) : null;
 }
 
 /** A line of a pack's file; a link to it where the library says that its files can be seen. */

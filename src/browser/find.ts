@@ -2,6 +2,7 @@
  * The search at work. The address carries all that was asked, so a search can be sent on and the way back leads through what was asked
  * before. Nothing is fetched before somebody asks; then only the words of the index and the parts that the question touches.
  */
+import { localeOf } from '../core/languages/about-language.ts';
 import { choiceFields, choiceFrom, queryOf, type Choice } from '../core/find/choice.ts';
 import { findPacks, meantBy, partsFor } from '../core/find/find.ts';
 import type { Listed, Where, Words } from '../core/find/find-index.ts';
@@ -74,7 +75,7 @@ function begin(form: HTMLFormElement): void {
       if (mine !== turn) return;
       list(section, shown, root);
       turnPages(section, choice, page, pages, say);
-      tell(section, found.length === 0 ? say.none : found.length === 1 ? say.one : say.some.replace('{n}', new Intl.NumberFormat(document.documentElement.lang).format(found.length)));
+      tell(section, found.length === 0 ? say.none : found.length === 1 ? say.one : say.some.replace('{n}', new Intl.NumberFormat(localeOf(document.documentElement.lang)).format(found.length)));
     } catch {
       if (mine !== turn) return;
       list(section, [], root);

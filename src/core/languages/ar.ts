@@ -1,4 +1,6 @@
 import { arBooklet } from './ar-booklet.ts';
+import { findInArabic } from './ar-find.ts';
+import { handOverInArabic } from './ar-hand-over.ts';
 import { lessonInArabic } from './ar-lesson.ts';
 import { offlineInArabic } from './ar-offline.ts';
 import { paperInArabic } from './ar-paper.ts';
@@ -18,6 +20,7 @@ export const ar: Unfinished<Phrases> = {
     skip: 'إلى محتوى الصفحة',
     nav: 'القائمة الرئيسية',
     library: 'المكتبة',
+    find: 'ابحثوا عن كتاب',
     homeReading: 'القراءة في البيت',
     about: 'عن المكتبة',
     languages: 'اللغات',
@@ -207,6 +210,8 @@ export const ar: Unfinished<Phrases> = {
     fromLessonNote: 'تصفّحوا الملفات على جهازكم، وقيّموها مع زميل، وانظروا ماذا تفعلون غدًا. (الصفحة بالإنجليزية)',
     packFile: 'أسئلة هذا الكتاب وسمات إجاباته، في ملف للرزمة',
   },
+  find: findInArabic,
+  handOver: handOverInArabic,
   offline: offlineInArabic,
   recording: recordingInArabic,
   quality: qualityInArabic,
@@ -220,4 +225,4 @@ export const ar: Unfinished<Phrases> = {
 };
 
 /** Parts of the phrases whose pages are still in English, and marked as English. */
-export const inEnglish: readonly (keyof Phrases)[] = ['stack', 'maker', 'handOver'];
+export const inEnglish: readonly (keyof Phrases)[] = ['stack', 'maker'];

@@ -11,6 +11,11 @@ export function sayFinding(finding: Finding, language: string): string {
   return printable(say(finding.facts));
 }
 
+/** The language in which a finding is said to a reader of `language`: its own where it has sentences, English where not. */
+export function languageOfFindings(language: string): string {
+  return (language.split('-')[0] ?? '') in sentences ? language : 'en';
+}
+
 /** Text from a pack can hold characters that steer a terminal; a message shows them by name instead. */
 function printable(text: string): string {
   // eslint-disable-next-line no-control-regex -- control characters are what is replaced

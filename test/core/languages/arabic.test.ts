@@ -1,0 +1,57 @@
+/** Arabic: how it counts, that every page of a book is whole in it, and that numbers are written one way everywhere. */
+import { describe, expect, test } from 'vitest';
+import { count, minutesInWords, nouns } from '../../../src/core/languages/arabic-words.ts';
+import { ar, inEnglish } from '../../../src/core/languages/ar.ts';
+import { localeOf } from '../../../src/core/languages/about-language.ts';
+import { en } from '../../../src/core/languages/en.ts';
+import { phrasesFor } from '../../../src/core/languages/pick-language.ts';
+import { filledUp, missingPhrases } from '../../../src/core/languages/unfinished.ts';
+import { casesIn } from '../cases.ts';
+
+test.each(casesIn('arabic-counted'))('counting, $title', ({ input, expected }) => {
+  expect([nouns.minute, nouns.line, nouns.book].map((noun) => count(Number(input), noun)).join('\n')).toBe(expected);
+});
+
+test.each(casesIn('arabic-minutes'))('minutes in words, $title', ({ input, expected }) => {
+  expect(
+    input
+      .split('\n')
+      .map((n) => minutesInWords(Number(n)))
+      .join('\n'),
+  ).toBe(expected);
+});
+
+test('a two after a verb or a preposition has its other form', () => {
+  expect(count(2, nouns.minute, 'object')).toBe('دقيقتين');
+  expect(count(3, nouns.minute, 'object')).toBe('3 دقائق');
+});
+
+/** What families, children and teachers meet with a book. Other parts may be under way: they are said in English, and the foot of every page tells so. */
+const wholeParts = ['family', 'booklet', 'library', 'lesson', 'sheet', 'recording', 'offline', 'paper', 'pictures', 'missing', 'site'] as const;
+test.each(wholeParts)('nothing is missing in "%s"', (part) => {
+  expect(missingPhrases(en[part], ar[part] ?? {})).toEqual([]);
+});
+
+test('parts that are said to be in English have no more than the words that lead there', () => {
+  for (const part of inEnglish) expect(missingPhrases(en[part] as object, (ar[part] as object | undefined) ?? {}).length).toBeGreaterThan(20);
+});
+
+test('it says of itself that it awaits a native reader; English and Spanish do not', () => {
+  expect(phrasesFor('ar').site.awaiting).not.toBe('');
+  expect([phrasesFor('en').site.awaiting, phrasesFor('es').site.awaiting]).toEqual(['', '']);
+});
+
+describe('a language under way', () => {
+  test('what is missing is said in English, what is there is kept, lists are never mixed', () => {
+    const english = { a: 'one', b: { c: 'two', d: () => 'three', e: ['x', 'y'] } };
+    const filled = filledUp(english, { b: { c: 'zwei', e: ['z'] } });
+    expect(filled).toEqual({ a: 'one', b: { c: 'zwei', d: english.b.d, e: ['z'] } });
+    expect(missingPhrases(english, { b: { c: 'zwei' } })).toEqual(['a', 'b.d', 'b.e']);
+  });
+});
+
+test('numbers, days and shares are written with the digits 0 to 9, as the phrases are', () => {
+  const day = new Intl.DateTimeFormat(localeOf('ar-EG'), { dateStyle: 'long', timeZone: 'UTC' }).format(new Date('2026-11-25T00:00:00Z'));
+  expect(day).toBe('25 نوفمبر 2026');
+  expect(new Intl.NumberFormat(localeOf('ar-EG')).format(1234.5)).toMatch(/^1.234.5$/);
+});
