@@ -12,6 +12,7 @@ import { faceOf, Maker, Versions } from './parts/pack-links.tsx';
 import { PaperLinks } from './parts/paper-links.tsx';
 import { Plate } from './parts/picture.tsx';
 import { Ribbon } from './parts/ribbon.tsx';
+import { TakeAlong } from './parts/take-along.tsx';
 
 /** The page for a family at home: what to do in ten minutes, without the book. */
 export function Family(page: PageOf<PackView>): JSX.Element {
@@ -47,6 +48,7 @@ export function Family(page: PageOf<PackView>): JSX.Element {
         <div class="prose" dangerouslySetInnerHTML={{ __html: shown.bodyHtml }} />
       </section>
       <PaperLinks page={page} kinds={['letter', 'booklet']} />
+      <TakeAlong page={page} />
       <Onward page={page} say={say} />
       <Maker pack={pack} language={page.language} />
     </Document>

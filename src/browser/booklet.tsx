@@ -77,7 +77,11 @@ async function start(main: HTMLElement, data: BookletData): Promise<void> {
   let wanted: string | undefined;
 
   function turnTo(page: string): void {
-    if (location.hash !== `#${page}`) history.pushState(null, '', `#${page}`);
+    try {
+      if (location.hash !== `#${page}`) history.pushState(null, '', `#${page}`);
+    } catch {
+      // A page from a disk may not write its address in every browser; the page is turned all the same.
+    }
     show(page, true);
   }
 

@@ -13,7 +13,7 @@ const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const require = createRequire(import.meta.url);
 
 /** Scripts by name. The build bundles them by path and imports none of them. */
-const scripts: Readonly<Record<string, string>> = {
+export const scriptPaths: Readonly<Record<string, string>> = {
   booklet: 'src/browser/booklet.tsx',
   recording: 'src/browser/stopping-video.ts',
   offline: 'src/browser/offline.ts',
@@ -91,6 +91,12 @@ export async function workerScript(path: string, data: Readonly<Record<string, u
   return result.outputFiles[0]?.text ?? '';
 }
 
+/** A script of a page as one plain file, for pages that are opened from a disk: a browser runs no modules there. */
+export async function plainScript(path: string): Promise<string> {
+  const result = await build({ ...settings, ...codeSettings, format: 'iife', entryPoints: [join(root, path)] });
+  return result.outputFiles[0]?.text ?? '';
+}
+
 function folderOf(packageName: string): string {
   return dirname(require.resolve(`${packageName}/package.json`));
 }
@@ -120,7 +126,7 @@ async function bundledStyle(path: string): Promise<string> {
  * made apart from the makers' ones: what those share would be cut into many small files, each a way to the server and back.
  */
 async function browserCode(): Promise<Code> {
-  const there = Object.entries(scripts).filter(([, path]) => existsSync(join(root, path)));
+  const there = Object.entries(scriptPaths).filter(([, path]) => existsSync(join(root, path)));
   const groups = [/^(?:booklet|offline|listen|recording)$/, /^lesson-/].map((names) => there.filter(([name]) => names.test(name)));
   const made = await Promise.all([...groups, there.filter((each) => !groups.flat().includes(each))].filter((group) => group.length > 0).map(codeOf));
   return {

@@ -1,4 +1,4 @@
-import { mkdir } from 'node:fs/promises';
+import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { inOrder, stops, type Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
@@ -9,6 +9,7 @@ import { showPack, type Shown } from './show-pack.ts';
 import { makeAssets } from './browser-code.ts';
 import { writePages } from './eleventy.ts';
 import { offlineFiles } from './offline.ts';
+import { packFolders } from './pack-folder.ts';
 import { makePapers } from './papers.ts';
 import { readProse } from './read-prose.ts';
 import { stage, writeFiles } from './publish.ts';
@@ -29,6 +30,8 @@ export interface BuildOptions {
   readonly today?: string;
   /** True: the sheets for printing are made as PDF too. */
   readonly paper?: boolean;
+  /** True: each pack is also made as a folder to take along, `pack.zip`. */
+  readonly folders?: boolean;
   /** The program that sets sheets on a thread; a test puts another in its place. */
   readonly paperProgram?: URL;
   /** Told after each sheet that had to be set. */
@@ -60,9 +63,13 @@ export async function build(options: BuildOptions): Promise<Built> {
 
   const { assets, files } = await makeAssets();
   const find = findFiles(library, shown.packs);
-  const pages = pagesOf({ library, shown: shown.packs, findingsOf: findingsByFile(everything), keptOff: result.leftOut, prose: prose.pages satisfies readonly PageText[], assets, find });
+  const pagesFor = (packs: ShownPacks['packs']) =>
+    pagesOf({ library, shown: packs, findingsOf: findingsByFile(everything), keptOff: result.leftOut, prose: prose.pages satisfies readonly PageText[], assets, find });
   const staging = await stage(options.site);
+  let pages = pagesFor(shown.packs);
   try {
+    // A page tells how large its folder is, so the folders come first; a folder's own pages have none to offer.
+    if (options.folders === true) pages = pagesFor(await withFolders(shown.packs, packFolders({ library, pages, assets, files: [...files, ...shown.files] }), staging.folder));
     await writePages(pages, staging.folder, options.cache);
     await writeFiles(staging.folder, [...files, ...shown.files, ...textOutputs({ library, shown: shown.packs, pages }), ...find.flatMap((each) => each.files)]);
     await writeFiles(staging.folder, await offlineFiles({ folder: staging.folder, library, pages, shown: shown.packs, assets }));
@@ -82,6 +89,18 @@ interface ShownPacks {
   readonly packs: readonly Shown['shown'][];
   readonly files: Shown['files'];
   readonly findings: readonly Finding[];
+}
+
+async function withFolders(packs: ShownPacks['packs'], folderOf: ReturnType<typeof packFolders>, site: string): Promise<ShownPacks['packs']> {
+  const made: ShownPacks['packs'][number][] = [];
+  for (const shown of packs) {
+    const url = `${shown.urls.family}pack.zip`;
+    const zip = await folderOf(shown);
+    await mkdir(join(site, shown.urls.family), { recursive: true });
+    await writeFile(join(site, url), zip);
+    made.push({ ...shown, folder: { url, bytes: zip.length } });
+  }
+  return made;
 }
 
 async function withPapers(bare: ShownPacks, library: Library, options: BuildOptions): Promise<ShownPacks> {

@@ -20,6 +20,7 @@ export async function run(args: readonly string[]): Promise<number> {
     cache: cacheFolder,
     strict,
     paper: !flags.has('no-pdf'),
+    folders: true,
     progress: progressOn(process.stderr, 'Making pages'),
     paperProgress: progressOn(process.stderr, 'Setting sheets'),
   });

@@ -49,6 +49,8 @@ export interface ShownPack {
   readonly urls: PackUrls;
   /** Its sheets as PDF, in the order in which they are offered; none when they were not made. */
   readonly papers: readonly Paper[];
+  /** All of it as one folder in a zip; undefined when it was not made. Bytes of the zip. */
+  readonly folder?: { readonly url: string; readonly bytes: number };
   /** The same book's packs, this one included, by language: their language and addresses. */
   readonly versions: readonly { readonly language: string; readonly urls: PackUrls }[];
 }

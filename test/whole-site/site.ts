@@ -18,7 +18,7 @@ export async function builtSite(): Promise<string> {
 /** Builds the demo library into `folder`/site, strictly: a finding that stops a pack of ours is a fault. */
 export async function buildDemo(folder: string): Promise<string> {
   const site = join(folder, 'site');
-  const built = await build({ content: join(root, 'content'), site, cache: join(root, '.cache'), strict: true, paper: true });
+  const built = await build({ content: join(root, 'content'), site, cache: join(root, '.cache'), strict: true, paper: true, folders: true });
   const stopped = built.findings.filter((found) => found.level === 'stop');
   if (stopped.length > 0) throw new Error(`The demo library does not build: ${JSON.stringify(stopped, null, 2)}`);
   return site;
