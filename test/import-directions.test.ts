@@ -53,7 +53,7 @@ const doors: Readonly<Record<string, readonly string[]>> = {
   linkinator: ['src/build/check-links.ts'],
   chokidar: ['src/build/preview.ts'],
   '@myriaddreamin/typst-ts-node-compiler': ['src/build/pdf-worker.js'],
-  fflate: ['src/build/zip.ts'],
+  fflate: ['src/outputs/zip.ts'],
   uqr: ['layouts/parts/qr-code.tsx', 'src/outputs/qr-code.ts'],
   minisearch: ['src/outputs/search-index.ts', 'src/browser/search.ts'],
   tsx: ['src/cli/bookfellow.js'],

@@ -5,9 +5,9 @@ import type { Library } from '../core/pack/library.ts';
 import { folderPage } from '../outputs/folder-page.ts';
 import { styleOf } from '../outputs/styles.ts';
 import type { Assets, Page, ShownPack } from '../outputs/views.ts';
+import { zipOf } from '../outputs/zip.ts';
 import { plainScript, scriptPaths } from './browser-code.ts';
 import type { SiteFile } from './publish.ts';
-import { zipOf } from './zip.ts';
 
 /** Width of the pictures in the folder, in pixels. */
 const width = 960;
@@ -73,7 +73,8 @@ export function packFolders(made: Made): (shown: ShownPack) => Promise<Uint8Arra
     for (const url of shared) files.set(inside.get(url) ?? '', await once(url, () => bytesOf(url)));
     for (const { url } of shown.papers) files.set(basename(url), await bytesOf(url));
     for (const [url, place] of own) files.set(place, await bytesOf(url));
-    return zipOf(files);
+    // In one order, so that the same files make the same bytes.
+    return zipOf(Object.fromEntries([...files].sort(([a], [b]) => (a < b ? -1 : 1))));
   };
 }
 

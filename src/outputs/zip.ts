@@ -8,9 +8,9 @@ export type Files = Readonly<Record<string, Uint8Array>>;
 /** The moment that every file of ours says it was changed, so that the same files make the same bytes. Zip knows no time before 1980. */
 const noTime = new Date(1980, 0, 1);
 
-/** The files in one zip. Pictures are not pressed any further: they have been already. */
+/** The files in one zip. Pictures, letters and sheets are not pressed any further: they have been already. */
 export function zipOf(files: Files): Uint8Array<ArrayBuffer> {
-  const each: Zippable = Object.fromEntries(Object.entries(files).map(([path, bytes]) => [path, [bytes, { level: /\.(?:jpe?g|png|webp)$/i.test(path) ? 0 : 6, mtime: noTime }]]));
+  const each: Zippable = Object.fromEntries(Object.entries(files).map(([path, bytes]) => [path, [bytes, { level: /\.(?:jpe?g|png|webp|woff2|pdf)$/i.test(path) ? 0 : 6, mtime: noTime }]]));
   return zipSync(each);
 }
 

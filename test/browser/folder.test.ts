@@ -6,7 +6,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { unzipSync } from 'fflate';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { zipOf } from '../../src/build/zip.ts';
+import { zipOf } from '../../src/outputs/zip.ts';
 import { readBooklet } from '../../src/core/booklet/read-booklet.ts';
 import { startBrowser } from '../whole-site/browser.ts';
 import { builtSite } from '../whole-site/site.ts';
@@ -122,18 +122,12 @@ test('the booklet can be answered from the disk, keeps what is answered, and han
   await page.context().close();
 });
 
-test('the same files are the same bytes, in any order, at any hour, in any time zone', async () => {
-  const one = new Map([
-    ['index.html', new TextEncoder().encode('<p>Hello</p>'.repeat(50))],
-    ['files/a.webp', new Uint8Array([1, 2, 3])],
-  ]);
-  const first = zipOf(one);
-  const zone = process.env['TZ'];
-  process.env['TZ'] = 'Pacific/Auckland';
+test('the same files are the same bytes, at any hour', async () => {
+  const files = { 'files/a.webp': new Uint8Array([1, 2, 3]), 'index.html': new TextEncoder().encode('<p>Hello</p>'.repeat(50)) };
+  const first = zipOf(files);
+  // A zip counts time in steps of two seconds.
   await new Promise((done) => setTimeout(done, 2100));
-  const second = zipOf(new Map([...one].reverse()));
-  process.env['TZ'] = zone;
-  expect(Buffer.from(second).equals(Buffer.from(first))).toBe(true);
+  expect(Buffer.from(zipOf(files)).equals(Buffer.from(first))).toBe(true);
 });
 
 test('nothing private is in a folder: no run of eight words of the book’s own text, no file that the site does not show', async () => {
