@@ -1,6 +1,6 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { isInEnglish, phrasesFor } from '../../src/core/languages/pick-language.ts';
-import { linkFrom } from '../../src/outputs/addresses.ts';
+import { linkFrom, rootOf } from '../../src/outputs/addresses.ts';
 import { styleOf } from '../../src/outputs/styles.ts';
 import type { Page } from '../../src/outputs/views.ts';
 import { contentPolicy } from './content-policy.ts';
@@ -91,6 +91,7 @@ function Head({ page, title, description, script, data }: Props): JSX.Element {
         <link rel="alternate" hreflang={each.language} href={addressOf(library.address, each.url) ?? linkFrom(url, each.url)} />
       ))}
       {library.address !== undefined && page.view.kind !== 'missing' && page.view.kind !== 'unsaved' && <link rel="canonical" href={addressOf(library.address, url)} />}
+      {library.address !== undefined && (page.view.kind === 'library' || page.view.kind === 'find') && <Machines page={page} />}
       {data && <script type="application/ld+json" dangerouslySetInnerHTML={{ __html: safeJson(data) }} />}
       {[...new Set(parts)].map((each) => (
         <link rel="modulepreload" href={linkFrom(url, each)} />
@@ -99,6 +100,18 @@ function Head({ page, title, description, script, data }: Props): JSX.Element {
         <script type="module" src={linkFrom(url, each)} />
       ))}
     </head>
+  );
+}
+
+/** Where a feed reader and a browser's own search find what they need. */
+function Machines({ page }: { readonly page: Page }): JSX.Element {
+  const root = rootOf(page.language, page.library.language);
+  return (
+    <>
+      <link rel="alternate" type="application/atom+xml" href={linkFrom(page.url, `${root}feed.xml`)} />
+      <link rel="alternate" type="application/feed+json" href={linkFrom(page.url, `${root}feed.json`)} />
+      <link rel="search" type="application/opensearchdescription+xml" title={nameOf(page)} href={linkFrom(page.url, `${root}opensearch.xml`)} />
+    </>
   );
 }
 

@@ -1,10 +1,12 @@
 import { packJsonSchema } from '../core/pack/json-schema.ts';
 import { newPack } from '../core/pack/new-pack.ts';
 import { packFiles } from './pack-file.ts';
+import { feeds } from './feeds.ts';
+import { openSearch } from './open-search.ts';
 import { packsJson } from './packs-json.ts';
 import { stopsVtt } from './stops-vtt.ts';
 import { qualityJson } from './quality-json.ts';
-import { sitemap } from './sitemap.ts';
+import { robots, sitemap } from './sitemap.ts';
 import { stackFiles } from './stack-data.ts';
 import type { Output, OutputInput } from './views.ts';
 
@@ -19,6 +21,8 @@ export function textOutputs(input: OutputInput): readonly Output[] {
     ...stackFiles(input),
     { url: 'quality.json', text: qualityJson(input) },
     ...sitemap(input),
-    { url: 'robots.txt', text: 'User-agent: *\nAllow: /\n' },
+    robots(input),
+    ...feeds(input),
+    ...openSearch(input),
   ];
 }

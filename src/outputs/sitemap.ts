@@ -1,4 +1,11 @@
 import type { Output, OutputInput } from './views.ts';
+import { xml } from './xml.ts';
+
+/** Lets every visitor in, and tells machines where the list of pages is. Source: RFC 9309; the Sitemap line is the sitemaps.org protocol's. */
+export function robots({ library: { address } }: Pick<OutputInput, 'library'>): Output {
+  const where = address === undefined ? '' : `Sitemap: ${address.replace(/\/*$/, '/')}sitemap.xml\n`;
+  return { url: 'robots.txt', text: `User-agent: *\nAllow: /\n${where}` };
+}
 
 /**
  * The list of pages for search engines, with each page's other languages. It needs whole addresses, so there is
@@ -15,9 +22,4 @@ export function sitemap({ library, pages }: Pick<OutputInput, 'library' | 'pages
     });
   const text = `<?xml version="1.0" encoding="UTF-8"?>\n<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9" xmlns:xhtml="http://www.w3.org/1999/xhtml">\n${entries.join('\n')}\n</urlset>\n`;
   return [{ url: 'sitemap.xml', text }];
-}
-
-/** Text for XML 1.0. Addresses hold only validated slugs and the library's own address. */
-function xml(text: string): string {
-  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
 }

@@ -9,7 +9,9 @@ import { serveBelowRoot } from '../whole-site/site.ts';
 /** Book n is about the n-th thing; every second one is for grade 3, every tenth from the same school. */
 const things = ['anchor', 'basket', 'candle', 'dragon', 'engine', 'feather', 'garden', 'hammer', 'island', 'jacket', 'kitchen', 'ladder', 'marble'];
 const places = ['bridge', 'cellar', 'desert', 'forest', 'harbor', 'meadow', 'market', 'station', 'tunnel', 'village'];
-const files: Record<string, string> = { 'library.yaml': 'name: The test shelf\nlanguage: en\nlanguages: [en, es]\ncontact: Ask at the desk.\nrights: Each names its own.\n' };
+const files: Record<string, string> = {
+  'library.yaml': 'name: The test shelf\nlanguage: en\nlanguages: [en, es]\ncontact: Ask at the desk.\nrights: "Each names its own, <as> it should & must."\naddress: https://shelf.example/books\n',
+};
 for (const [row, thing] of things.entries()) {
   for (const [column, place] of places.entries()) {
     const text = await soundPack(
@@ -126,5 +128,45 @@ test('without a script every book is reached by the index, sixty to a page', asy
   expect([seen, await page.locator('.found h2').count()]).toEqual([60, 4]);
   await page.goto(`${server.address}find/`);
   expect([await page.locator('#find').isVisible(), await page.getByText('The search needs a script').isVisible()]).toEqual([false, true]);
+  await page.context().close();
+});
+
+test('feeds, the description of the search and the list of pages are sound XML with what their standards ask for, and whole addresses', async () => {
+  const { page } = await opened('');
+  expect(await page.$$eval('head link[type]', (links) => links.map((link) => link.getAttribute('href')))).toEqual(['feed.xml', 'feed.json', 'opensearch.xml']);
+  const read = (path: string) =>
+    page.evaluate(async (address) => {
+      const document = new DOMParser().parseFromString(await (await fetch(address)).text(), 'text/xml');
+      const root = document.documentElement;
+      const texts = (name: string) => [...document.getElementsByTagName(name)].map((each) => each.textContent);
+      return {
+        faults: document.getElementsByTagName('parsererror').length,
+        root: `${root.namespaceURI ?? ''} ${root.localName}`,
+        children: [...new Set([...root.children].map((child) => child.localName))],
+        of: Object.fromEntries(['entry', 'id', 'updated', 'rights', 'loc', 'ShortName'].map((name) => [name, texts(name)])),
+        template: document.querySelector('Url')?.getAttribute('template') ?? '',
+      };
+    }, server.address + path);
+  // The page itself may fetch nothing, so what is read is read from one that may.
+  await page.goto(`${server.address}find/`);
+  const feed = await read('feed.xml');
+  expect([feed.faults, feed.root]).toEqual([0, 'http://www.w3.org/2005/Atom feed']);
+  // RFC 4287, 4.1.1: a feed has exactly one id, title and updated; 4.1.2: so has each entry.
+  expect(feed.children).toEqual(expect.arrayContaining(['id', 'title', 'updated', 'author', 'link', 'entry']));
+  const entries = feed.of['entry']?.length ?? 0;
+  expect(entries).toBe(50);
+  expect([feed.of['id']?.length, feed.of['updated']?.length, new Set(feed.of['id']).size]).toEqual([entries + 1, entries + 1, entries + 1]);
+  expect(feed.of['id']?.every((id) => id.startsWith('https://shelf.example/books/'))).toBe(true);
+  expect(feed.of['updated']?.every((day) => !Number.isNaN(Date.parse(day)))).toBe(true);
+  expect(feed.of['rights']?.[0]).toBe('Each names its own, <as> it should & must.');
+  const search = await read('opensearch.xml');
+  expect([search.faults, search.root, search.template]).toEqual([0, 'http://a9.com/-/spec/opensearch/1.1/ OpenSearchDescription', 'https://shelf.example/books/find/?words={searchTerms}']);
+  expect((search.of['ShortName']?.[0] ?? '').length).toBeLessThanOrEqual(16);
+  const list = await read('sitemap.xml');
+  expect([list.faults, list.root]).toEqual([0, 'http://www.sitemaps.org/schemas/sitemap/0.9 urlset']);
+  expect(list.of['loc']?.length ?? 0).toBeGreaterThan(390);
+  const json = await page.evaluate(async (address) => (await (await fetch(address)).json()) as { version: string; items: { id: string; date_modified: string }[] }, `${server.address}feed.json`);
+  expect([json.version, json.items.length, json.items.every((item) => item.id.startsWith('https://shelf.example/books/packs/'))]).toEqual(['https://jsonfeed.org/version/1.1', 50, true]);
+  expect(await page.evaluate(async (address) => (await fetch(address)).text(), `${server.address}robots.txt`)).toContain('Sitemap: https://shelf.example/books/sitemap.xml');
   await page.context().close();
 });

@@ -41,7 +41,9 @@ describe.each(interfaceLanguages)('the form in %s', (language) => {
 
   test('names every choice in words', () => {
     const unnamed = nodes.flatMap((node) =>
-      (node.choices ?? []).filter(([value, label]) => label === '' || (label === value && language !== 'en' && !isInEnglish(language, 'maker') && !/^\d$/.test(value))).map(([value]) => `${node.path}: ${value}`),
+      (node.choices ?? [])
+        .filter(([value, label]) => label === '' || (label === value && language !== 'en' && !isInEnglish(language, 'maker') && !/^\d$/.test(value)))
+        .map(([value]) => `${node.path}: ${value}`),
     );
     expect(unnamed).toEqual([]);
   });
