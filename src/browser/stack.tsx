@@ -90,13 +90,13 @@ export function startStack(words: Omit<StackWords, 'strengths'>): void {
 
 function Page({ desk, view }: { readonly desk: Desk; readonly view: ViewName }): JSX.Element {
   const say = desk.words.stack;
-  const clear = packsAnswered(desk.state.stack).length === 0 && desk.state.sheet === undefined;
-  const shown = clear ? 'pile' : view;
+  const offered = viewsOf(desk);
+  const shown = offered.includes(view) ? view : 'pile';
   if (onPaper.now && desk.onPaper === 'teacher') return <TeacherPage desk={desk} />;
   if (onPaper.now && desk.onPaper === 'wall' && desk.here) return <Wall desk={desk} page={wallPage(desk.state.stack, desk.here.pack, desk.state.shared)} />;
   return (
     <div class={`stack-desk showing-${shown}`}>
-      {!clear && <Contents desk={desk} view={shown} />}
+      {offered.length > 1 && <Contents desk={desk} offered={offered} view={shown} />}
       <section class="stack-leaf" aria-labelledby="view-title">
         <h2 id="view-title" tabIndex={-1}>
           {say.views[shown]}
@@ -113,13 +113,19 @@ function Page({ desk, view }: { readonly desk: Desk; readonly view: ViewName }):
   );
 }
 
+/** A clear desk is a pile; a sheet alone is judged; with booklets there is all of it. */
+function viewsOf({ state: { stack, sheet } }: Desk): readonly ViewName[] {
+  if (packsAnswered(stack).length > 0) return views;
+  return sheet === undefined ? ['pile'] : ['pile', 'judge'];
+}
+
 /** The parts of the page as a table of contents. */
-function Contents({ desk, view }: { readonly desk: Desk; readonly view: ViewName }): JSX.Element {
+function Contents({ desk, offered, view }: { readonly desk: Desk; readonly offered: readonly ViewName[]; readonly view: ViewName }): JSX.Element {
   const say = desk.words.stack;
   return (
     <nav class="stack-contents" aria-label={say.viewsName}>
       <ol>
-        {views.map((each) => (
+        {offered.map((each) => (
           <li>
             <a href={`#${each}`} aria-current={each === view ? 'page' : undefined}>
               {say.views[each]}

@@ -248,6 +248,19 @@ test('nothing is kept until the teacher says so, and one button erases it', { ti
     files.slice(0, 5).map(({ path }) => path),
   );
   await page.locator('.covers li').nth(4).waitFor();
+  // A booklet that came back on paper is typed in, by the keys alone.
+  await page.getByRole('button', { name: 'Add a booklet from paper' }).press('Enter');
+  await page.getByLabel('Book', { exact: true }).selectOption({ label: 'The Lamp on the Jetty' });
+  await page.getByLabel('Bookmark', { exact: true }).selectOption('rain');
+  await page.getByLabel('Colour', { exact: true }).selectOption('brown');
+  await page.getByLabel('Written').nth(1).fill('Joss is  wurrid');
+  await page.getByLabel('Feeling word').selectOption('worried');
+  await page.getByLabel('Stars').selectOption('4');
+  await axe(page, 'a booklet from paper');
+  await page.getByRole('button', { name: 'Put it on the pile' }).press('Enter');
+  await page.locator('.covers li', { hasText: 'The brown bookmark with rain' }).getByText('2 answers, typed from paper').waitFor();
+  await page.getByRole('button', { name: 'Take The brown bookmark with rain off the pile' }).click();
+  expect(await page.locator('.covers li').count()).toBe(5);
   expect(await kept()).toBe(false);
   await page.getByLabel('Keep this stack on this device').check();
   await page.getByText('Kept on this device, with your scores and notes.').waitFor();

@@ -59,6 +59,8 @@ function take(desk: Desk, read: Extract<StackFile, { kind: 'sheet' | 'scores' }>
   const { scoring, sheet, sheetScoring } = desk.state;
   if (read.kind === 'sheet') {
     desk.set({ sheet: read.sheet, sheetScoring: { steps: read.sheet.steps, seed: read.sheet.id, scores: sheet?.id === read.sheet.id ? sheetScoring.scores : {} } });
+    // Who opens a sheet on a clear desk came to judge it.
+    if (desk.state.stack.booklets.length === 0) desk.turnTo('judge');
     return say.sheetRead(read.sheet.answers.length);
   }
   const { scores, by, steps } = read.scores;
