@@ -120,7 +120,7 @@ interface TypedProps extends ControlProps {
 }
 
 /** A place to type. The letters are the field's own until there is a pause; then they go into the file. */
-function Typed({ node, common, typing, begun, value, rows, lines = false, write }: TypedProps): JSX.Element {
+function Typed({ desk, node, common, typing, begun, value, rows, lines = false, write }: TypedProps): JSX.Element {
   const [draft, setDraft] = useState<string>();
   const state = useRef<{ draft?: string | undefined; writing?: ReturnType<typeof setTimeout>; advising?: ReturnType<typeof setTimeout> }>({});
   const latest = useRef({ value, write });
@@ -160,6 +160,8 @@ function Typed({ node, common, typing, begun, value, rows, lines = false, write 
   const isNumber = node.kind === 'whole number' || node.kind === 'number';
   const shared = {
     ...common,
+    // What is written is in the pack's language, whatever the page's is: a reader's voice and the spelling go by it.
+    lang: textAt(desk.fields?.raw, ['language']) || undefined,
     value: draft ?? value,
     autocomplete: 'off' as const,
     onInput: (event: { readonly currentTarget: { readonly value: string } }) => input(event.currentTarget.value),

@@ -226,7 +226,9 @@ function StopList({ desk, open, setOpen }: { readonly desk: Desk; readonly open:
             <button type="button" id={`${idOf(['stops', index])}-line`} class="stop-line" aria-expanded={open === index} onClick={() => setOpen(open === index ? undefined : index)}>
               <span class="stop-number">{index + 1}</span>
               <span class="stop-words">
-                <span class="stop-ask">{value('ask') || say.strip.noQuestion}</span>
+                <span class="stop-ask" lang={value('ask') === '' ? undefined : textAt(raw, ['language']) || undefined}>
+                  {value('ask') || say.strip.noQuestion}
+                </span>
                 <span class="stop-facts">
                   {fill(say.strip.opening, { n: opening || '?' })}
                   {index > 0 && `, ${gap === 0 ? say.strip.sameOpening : counted(say.strip.gap, gap)}`}
