@@ -26,6 +26,6 @@ test('a library of two books, one in two languages, makes these files', async ()
   await buildSmall(library);
   const texts = await textsIn(library.site);
   const shown = [...texts].filter(([name]) => /\.(?:json|xml|txt|vtt|ics|csv)$/.test(name) && !/^(?:schema|assets)\//.test(name));
-  const tree = [...new Set((await filesIn(library.site)).map(withoutHash)), ...shown.map(([name, text]) => `\n---------- ${name} ----------\n${withoutHash(text.trimEnd())}`)];
+  const tree = [...[...new Set((await filesIn(library.site)).map(withoutHash))].sort(), ...shown.map(([name, text]) => `\n---------- ${name} ----------\n${withoutHash(text.trimEnd())}`)];
   await expect(`${tree.join('\n')}\n`).toMatchFileSnapshot('two-books.txt');
 });
