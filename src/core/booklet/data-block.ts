@@ -8,7 +8,10 @@ export const dataEnd = '</script>';
  * Fields stand in one order, so that equal booklets are equal files, byte for byte.
  */
 export function dataText(data: unknown): string {
-  return JSON.stringify(data, (_, value: unknown) => (typeof value === 'object' && value !== null && !Array.isArray(value) ? inOrder(value) : value)).replace(/[<>&\u007f-\uffff]/g, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`);
+  return JSON.stringify(data, (_, value: unknown) => (typeof value === 'object' && value !== null && !Array.isArray(value) ? inOrder(value) : value)).replace(
+    /[<>&\u007f-\uffff]/g,
+    (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
 }
 
 /** These first, so that whoever opens the file sees what it is; then by name. */
