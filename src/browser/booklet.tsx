@@ -77,11 +77,7 @@ async function start(main: HTMLElement, data: BookletData): Promise<void> {
   let wanted: string | undefined;
 
   function turnTo(page: string): void {
-    try {
-      if (location.hash !== `#${page}`) history.pushState(null, '', `#${page}`);
-    } catch {
-      // A page from a disk may not write its address in every browser; the page is turned all the same.
-    }
+    if (location.hash !== `#${page}`) history.pushState(null, '', `#${page}`);
     show(page, true);
   }
 

@@ -8,6 +8,9 @@ import type { Asked, Told } from './offline-worker.ts';
 /** Set by a person who took a copy away: then none is kept on this device until they ask for one. */
 const unwanted = 'bookfellow-no-copies';
 
+// This script is on every page of a book, and so is what is of use on all of them; it comes when there is nothing else to wait for.
+addEventListener('load', () => void import('./same-place.ts').catch(() => undefined));
+
 const note = document.querySelector<HTMLElement>('.offline-note');
 const book = note?.dataset['book'];
 const worker = note?.dataset['worker'];
