@@ -15,7 +15,8 @@ const shared = {
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
-    maxWorkers: 2,
+    // More than a small machine has cores: half of the time of a test in a browser is waiting.
+    maxWorkers: 4,
     projects: [{ test: { ...shared, name: 'reckoning', include: pure, isolate: false } }, { test: { ...shared, name: 'building', include: ['test/**/*.test.{ts,tsx}'], exclude: pure } }],
   },
 });

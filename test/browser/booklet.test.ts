@@ -108,7 +108,8 @@ test('by touch, on a phone: every stop in another way, stars, and the page of an
   await turnTo(page, 'stop-window-to-lamp');
   await page.locator('.turn-on').tap();
 
-  // Stars: real radio buttons with words.
+  // Stars: real radio buttons with words. Their part of the script comes when they are turned to.
+  await page.locator('.star-choices input[type=radio]').first().waitFor({ state: 'attached' });
   expect(await page.locator('.star-choices input[type=radio]').count()).toBe(5);
   await page.locator('.star-choices label', { hasText: 'I liked it very much' }).tap();
   await page.getByLabel('And because').fill('of the gull');

@@ -5,6 +5,8 @@ import { axeObjects, rulesOfColour, rulesOfWidth } from './axe.ts';
 import { startBrowser } from './browser.ts';
 import { builtSite, pagesIn, serveBelowRoot } from './site.ts';
 
+/** Pages that are alike but for their text: in languages other than the library's own one of them stands for all. And pages that show the English words within a frame of another language. */
+const likeAnother = /^[a-z]{2,3}\/(?:(?:accessibility|home-reading|privacy|not-saved)\/$|not-saved\.html)|^ar\/(?:stack|make)\/$/;
 const site = await builtSite();
 const pages = oneOfEachKind(await pagesIn(site));
 let browser: Browser;
@@ -18,9 +20,6 @@ afterAll(async () => {
   await browser.close();
   await server.close();
 });
-
-/** Pages that are alike but for their text: in languages other than the library's own one of them stands for all. And pages that show the English words within a frame of another language. */
-const likeAnother = /^[a-z]{2,3}\/(?:(?:accessibility|home-reading|privacy|not-saved)\/$|not-saved\.html)|^ar\/(?:stack|make)\/$/;
 
 /** A page of each kind in each language: the pages of two books stand for the pages of all, every other page for itself. */
 function oneOfEachKind(all: readonly string[]): readonly string[] {

@@ -40,7 +40,10 @@ async function open(query: string, options: Parameters<Browser['newContext']>[0]
   page.on('pageerror', (error) => faults.push(error.message));
   if (options.javaScriptEnabled !== false) await page.clock.install({ time: monday });
   await page.goto(server.address + path + query, { waitUntil: 'load' });
-  page.on('request', (request) => requests.push(request.url()));
+  // Letters come whenever a page first shows one of theirs.
+  page.on('request', (request) => {
+    if (!request.url().endsWith('.woff2')) requests.push(request.url());
+  });
   return { page, context, faults, requests };
 }
 
