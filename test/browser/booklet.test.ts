@@ -180,6 +180,11 @@ test('with the keys alone: choose, write, draw without a line, rate, save, erase
   await turnTo(page, 'stop-still-walking');
   await page.locator('.is-open canvas').waitFor();
   const pixels = () => page.locator('.is-open canvas').evaluate((canvas: HTMLCanvasElement) => canvas.toDataURL());
+  /** What the paper looks like once it looks otherwise than before; a screen needs a moment to draw. */
+  const pixelsAfter = async (before: string) => {
+    await page.waitForFunction((old) => document.querySelector<HTMLCanvasElement>('.is-open canvas')?.toDataURL() !== old, before, { timeout: 20_000 });
+    return pixels();
+  };
   const blank = await pixels();
   await tabTo('.is-open .set-down summary');
   await press('Enter');
@@ -187,11 +192,10 @@ test('with the keys alone: choose, write, draw without a line, rate, save, erase
   await press('Space');
   await tabTo('.is-open .set-down .page-button');
   await press('Enter');
-  const face = await pixels();
-  expect(face).not.toBe(blank);
+  const face = await pixelsAfter(blank);
   await tabTo('.is-open .moves button');
   await press('Enter');
-  const moved = await pixels();
+  const moved = await pixelsAfter(face);
   expect(moved).not.toBe(face);
   await axe(page, 'drawing without lines');
   for (let step = 0; step < 2; step++) {
@@ -210,6 +214,7 @@ test('with the keys alone: choose, write, draw without a line, rate, save, erase
   expect(await page.locator('main').innerHTML()).toBe(before);
 
   await turnTo(page, 'rating');
+  await page.locator('.star-choices input').first().waitFor({ state: 'attached' });
   await tabTo('.star-choices input');
   await press('Space');
   await tabTo('.turn-on');
