@@ -4,6 +4,9 @@ import { defineConfig } from 'vitest/config';
 /** Tests that read, count and compare: they leave nothing behind, so one process can hold the modules for all of them. */
 const pure = ['test/core/**/*.test.{ts,tsx}', 'test/{outputs,outside,classroom,layouts,packs}/**/*.test.{ts,tsx}'];
 
+/** Whole journeys in a browser, minutes long: run with BOOKFELLOW_WHOLE=1. */
+const long = process.env['BOOKFELLOW_WHOLE'] === '1' ? [] : ['maker', 'stack', 'kept-safe'].map((name) => `test/browser/${name}.test.ts`);
+
 const shared = {
   // Nothing here is about speed, so no test fails for being slow; only one that hangs is ended.
   testTimeout: 240_000,
@@ -15,8 +18,7 @@ const shared = {
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
-    // More than a small machine has cores: half of the time of a test in a browser is waiting.
-    maxWorkers: 4,
-    projects: [{ test: { ...shared, name: 'reckoning', include: pure, isolate: false } }, { test: { ...shared, name: 'building', include: ['test/**/*.test.{ts,tsx}'], exclude: pure } }],
+    maxWorkers: 2,
+    projects: [{ test: { ...shared, name: 'reckoning', include: pure, isolate: false } }, { test: { ...shared, name: 'building', include: ['test/**/*.test.{ts,tsx}'], exclude: [...pure, ...long] } }],
   },
 });
