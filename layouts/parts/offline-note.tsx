@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { localeOf } from '../../src/core/languages/about-language.ts';
 import { phrasesFor } from '../../src/core/languages/pick-language.ts';
 import { linkFrom } from '../../src/outputs/addresses.ts';
 import type { Page } from '../../src/outputs/views.ts';
@@ -8,11 +9,13 @@ export function OfflineNote({ page }: { readonly page: Page }): JSX.Element | nu
   if (!('shown' in page.view)) return null;
   const say = phrasesFor(page.language).offline;
   const [before = '', after = ''] = say.kept('\u0000').split('\u0000');
+  // A phone needs long to learn how a language writes numbers, and for this one place the mark is enough.
+  const decimalMark = new Intl.NumberFormat(localeOf(page.language)).format(1.5).charAt(1);
   return (
     <div class="offline-note" hidden role="status" data-book={page.view.shown.urls.family} data-worker={linkFrom(page.url, 'offline-worker.js')}>
       <p data-part="kept" hidden>
         {before}
-        <span data-size />
+        <span data-size={decimalMark} />
         {after}{' '}
         <button type="button" data-act="remove">
           {say.remove}

@@ -5,7 +5,7 @@ import type { BookletData } from '../outputs/booklet-data.ts';
 import { promptsOf } from '../outputs/booklet-prompts.ts';
 import { Answering } from './booklet/answering.tsx';
 import { CoverPage } from './booklet/cover.tsx';
-import type { Desk } from './booklet/desk.ts';
+import type { Desk, WholeDesk } from './booklet/desk.ts';
 import { KeepingLine } from './booklet/keeping-line.tsx';
 import { Keeper } from './booklet/keeper.ts';
 import { Late } from './booklet/late.tsx';
@@ -20,11 +20,25 @@ import { Turning } from './booklet/turning.tsx';
  * put back onto the sheets when they are printed.
  */
 
+interface Words {
+  readonly first: () => Promise<Desk['words']>;
+  readonly all: () => Promise<Phrases['booklet']>;
+}
+
+const english: Words = {
+  first: async () => (await import('../core/languages/en-booklet-screen.ts')).enBookletScreen,
+  all: async () => (await import('../core/languages/en-booklet.ts')).enBooklet,
+};
 /** Phrases by language; a language that is not here is shown in English, as everywhere. */
-const phrases: Readonly<Record<string, () => Promise<Phrases['booklet']>>> = {
-  en: async () => (await import('../core/languages/en-booklet.ts')).enBooklet,
-  es: async () => (await import('../core/languages/es-booklet.ts')).esBooklet,
-  ar: async () => (await import('./booklet/phrases-ar.ts')).phrases,
+const phrases: Readonly<Record<string, Words>> = {
+  es: {
+    first: async () => (await import('../core/languages/es-booklet-screen.ts')).esBookletScreen,
+    all: async () => (await import('../core/languages/es-booklet.ts')).esBooklet,
+  },
+  ar: {
+    first: async () => (await import('../core/languages/ar-booklet-screen.ts')).arBookletScreen,
+    all: async () => (await import('./booklet/phrases-ar.ts')).phrases,
+  },
 };
 
 const main = document.querySelector('main');
@@ -32,11 +46,12 @@ const island = document.getElementById('booklet-data');
 if (main && island) void start(main, JSON.parse(island.textContent) as BookletData);
 
 async function start(main: HTMLElement, data: BookletData): Promise<void> {
-  const words = await (phrases[data.language.split('-', 1)[0] ?? ''] ?? phrases['en'] ?? (() => Promise.reject(new Error('no phrases'))))();
+  const said = phrases[data.language.split('-', 1)[0] ?? ''] ?? english;
+  const words = await said.first();
   const keeper = new Keeper({ slug: data.slug, language: data.language, title: data.title }, promptsOf(data));
   const aside = added(main, 'p', 'unseen');
   aside.setAttribute('role', 'status');
-  const desk: Desk = { data, words, keeper, turnTo: (page) => turnTo(page), announce: (text) => (aside.textContent = text) };
+  const desk: Desk = { data, words, allWords: said.all, keeper, turnTo: (page) => turnTo(page), announce: (text) => (aside.textContent = text) };
 
   // The pages: the paper's own, and two that are only on the screen.
   const cover = main.querySelector<HTMLElement>('.cover');
@@ -107,7 +122,7 @@ async function start(main: HTMLElement, data: BookletData): Promise<void> {
     render(<CoverPage desk={desk} onOpen={opened} />, coverRoom);
     render(here === 'read-first' ? <ReadFirst desk={desk} /> : null, readFirst);
     for (const each of rooms) if (each) render(here === `stop-${each.stop.id}` ? <Answering desk={desk} stop={each.stop} key={booklet?.id} /> : null, each.room);
-    if (ratingRoom) render(here === 'rating' && data.rating ? <Late desk={desk} load={parts.rating} props={{ desk, rating: data.rating }} key={booklet?.id} /> : null, ratingRoom);
+    if (ratingRoom) render(here === 'rating' && data.rating ? <Late desk={desk} load={parts.rating} props={{ rating: data.rating }} key={booklet?.id} /> : null, ratingRoom);
     const title = (
       <h2 id="my-page-title" tabIndex={-1}>
         {words.screen.mine.title}
@@ -117,7 +132,7 @@ async function start(main: HTMLElement, data: BookletData): Promise<void> {
       here === 'my-page' ? (
         <>
           {title}
-          <Late desk={desk} load={parts.mine} props={{ desk }} />
+          <Late desk={desk} load={parts.mine} props={{}} />
         </>
       ) : null,
       mine,
@@ -143,18 +158,18 @@ async function start(main: HTMLElement, data: BookletData): Promise<void> {
   }
 
   // On paper each answer stands on its own sheet; it is put there for the printer alone.
-  let Kept: Awaited<ReturnType<typeof parts.kept>> | undefined;
+  let kept: { readonly Kept: Awaited<ReturnType<typeof parts.kept>>; readonly desk: WholeDesk } | undefined;
   function toPaper(printing: boolean): void {
     const put = (to: string, sheet: HTMLElement, paper: HTMLElement) => {
       const has = printing && keeper.booklet?.entries.some((entry) => entry.to === to) === true;
-      sheet.classList.toggle('has-answer', has && Kept !== undefined);
-      render(has && Kept ? <Kept desk={desk} to={to} /> : null, paper);
+      sheet.classList.toggle('has-answer', has && kept !== undefined);
+      render(has && kept ? <kept.Kept desk={kept.desk} to={to} /> : null, paper);
     };
     for (const each of rooms) if (each) put(each.stop.id, each.sheet, each.paper);
     if (rating && ratingPaper) put(wholeBook, rating, ratingPaper);
   }
   function ready(): void {
-    void parts.kept().then((part) => (Kept = part));
+    void Promise.all([parts.kept(), desk.allWords()]).then(([Kept, all]) => (kept = { Kept, desk: { ...desk, words: all } }));
     fetchParts();
   }
 

@@ -2,7 +2,6 @@
  * Asks for this book to be kept on the device and says so: what is saved, how large it is, and how to take it away.
  * A newer copy is offered and never put in the place of a page that somebody is using.
  */
-import { localeOf } from '../core/languages/about-language.ts';
 import type { Asked, Told } from './offline-worker.ts';
 
 /** Set by a person who took a copy away: then none is kept on this device until they ask for one. */
@@ -21,8 +20,8 @@ function begin(note: HTMLElement, book: string, worker: string): void {
   const show = (name: string, megabytes?: number): void => {
     note.hidden = false;
     for (const each of note.querySelectorAll<HTMLElement>('[data-part]')) each.hidden = each.dataset['part'] !== name;
-    const size = part(name)?.querySelector('[data-size]');
-    if (size && megabytes !== undefined) size.textContent = new Intl.NumberFormat(localeOf(document.documentElement.lang), { maximumFractionDigits: 1, minimumFractionDigits: 1 }).format(megabytes);
+    const size = part(name)?.querySelector<HTMLElement>('[data-size]');
+    if (size && megabytes !== undefined) size.textContent = megabytes.toFixed(1).replace('.', size.dataset['size'] ?? '.');
   };
   const tell = (told: Told): void => {
     if ('failed' in told) {

@@ -161,7 +161,7 @@ async function codeOf(there: readonly (readonly [name: string, path: string])[])
   const urlOf = (path: string) => `assets/${basename(path)}`;
   const entries = Object.entries(outputs).flatMap(([path, { entryPoint }]) => there.filter(([, source]) => source === entryPoint).map(([name, source]) => [name, path, source] as const));
   const phrases = Object.entries(outputs).flatMap(([path, { entryPoint = '' }]) => {
-    const language = /^src\/core\/languages\/(\w+)-booklet\.ts$/.exec(entryPoint)?.[1];
+    const language = /^src\/core\/languages\/(\w+)-booklet-screen\.ts$/.exec(entryPoint)?.[1];
     return language === undefined ? [] : [[`booklet-${language}`, [path, ...partsOf(outputs, [entryPoint], ['import-statement'])].map(urlOf)] as const];
   });
   const ofPages = entries.filter(([name]) => ofPacks.test(name)).map(([, , source]) => source);

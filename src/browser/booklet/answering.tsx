@@ -1,10 +1,10 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { WayDrawing } from '../../../layouts/parts/ornaments.tsx';
 import { entriesOf, type Kind } from '../../core/booklet/booklet.ts';
 import type { Way } from '../../core/pack/pack.ts';
 import type { StopData } from '../../outputs/booklet-data.ts';
 import { useKeeper, type Desk } from './desk.ts';
+import { DrawingAgain } from './drawing-again.tsx';
 import { Late } from './late.tsx';
 import { parts } from './parts.ts';
 import { TextAnswer } from './text-answer.tsx';
@@ -43,7 +43,7 @@ export function Answering({ desk, stop }: Props): JSX.Element {
           {offered.map((each) => (
             <label class="choice">
               <input type="radio" name={`way-${stop.id}`} value={each} checked={each === room} onChange={() => setRoom(each)} />
-              {first.includes(each) && each !== 'feeling' && <WayDrawing way={each === 'say' && stop.ways.includes('partner') ? 'partner' : each} />}
+              {first.includes(each) && each !== 'feeling' && <DrawingAgain like={drawingOf(stop, each === 'say' && stop.ways.includes('partner') ? 'partner' : each)} />}
               <span class="choice-name">
                 {say.ways[each]}
                 {isFilled(each) && (
@@ -85,6 +85,9 @@ function firstRooms(stop: StopData): readonly Room[] {
   return [...new Set(stop.feeling ? [...named.slice(0, 1), 'feeling' as const, ...named.slice(1)] : named)];
 }
 
+/** Where the sheet for paper shows a way that the stop names: there they stand in the same order. */
+const drawingOf = ({ id, ways }: StopData, way: Room | 'partner') => `#stop-${id} .answer-ways svg:nth-of-type(${String(ways.findIndex((each) => each === way) + 1)})`;
+
 /** Where a photo belongs: with what was acted, when the stop asks to act; else with the drawing. */
 const photoRoom = (stop: StopData): Room => (stop.ways.includes('act') ? 'act' : 'draw');
 
@@ -96,18 +99,18 @@ function RoomInside({ desk, stop, room }: Props & { readonly room: Room }): JSX.
     case 'draw':
       return (
         <>
-          <Late desk={desk} load={parts.draw} props={{ desk, to: stop.id }} />
-          {photoRoom(stop) === 'draw' && <Late desk={desk} load={parts.photo} props={{ desk, to: stop.id, of: 'paper' as const }} />}
+          <Late desk={desk} load={parts.draw} props={{ to: stop.id }} />
+          {photoRoom(stop) === 'draw' && <Late desk={desk} load={parts.photo} props={{ to: stop.id, of: 'paper' as const }} />}
         </>
       );
     case 'feeling':
-      return <Late desk={desk} load={parts.feeling} props={{ desk, stop }} />;
+      return <Late desk={desk} load={parts.feeling} props={{ stop }} />;
     case 'say':
       return (
         <>
           <p class="note">{stop.ways.includes('partner') ? say.say.partner : say.say.aloud}</p>
           <TextAnswer desk={desk} to={stop.id} kind="said" label={say.say.label} />
-          {desk.keeper.settings.microphone ? <Late desk={desk} load={parts.record} props={{ desk, to: stop.id }} /> : <p class="note small">{say.say.micOff}</p>}
+          {desk.keeper.settings.microphone ? <Late desk={desk} load={parts.record} props={{ to: stop.id }} /> : <p class="note small">{say.say.micOff}</p>}
         </>
       );
     case 'act':
@@ -115,7 +118,7 @@ function RoomInside({ desk, stop, room }: Props & { readonly room: Room }): JSX.
         <>
           <p class="note">{say.act.note}</p>
           <TextAnswer desk={desk} to={stop.id} kind="acted" label={say.act.label} />
-          {photoRoom(stop) === 'act' && <Late desk={desk} load={parts.photo} props={{ desk, to: stop.id, of: 'acting' as const }} />}
+          {photoRoom(stop) === 'act' && <Late desk={desk} load={parts.photo} props={{ to: stop.id, of: 'acting' as const }} />}
         </>
       );
     case 'pass':

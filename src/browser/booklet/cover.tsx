@@ -1,9 +1,9 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { BookmarkDrawing } from '../../../layouts/parts/ornaments.tsx';
 import { bookmarkColours, bookmarkPatterns, type Bookmark } from '../../core/booklet/booklet.ts';
 import { Choices } from './choices.tsx';
 import { useKeeper, type Desk } from './desk.ts';
+import { DrawingAgain } from './drawing-again.tsx';
 import { GrownUp } from './grown-up.tsx';
 import type { Reader } from './kept-booklet.ts';
 
@@ -113,7 +113,7 @@ function NewBooklet({ desk, readers, onBegin }: { readonly desk: Desk; readonly 
           value,
           name: (
             <>
-              <BookmarkDrawing pattern={value} />
+              <DrawingAgain like={bookmarkOf(value)} />
               {desk.words.bookmarks[value]}
             </>
           ),
@@ -130,7 +130,7 @@ function NewBooklet({ desk, readers, onBegin }: { readonly desk: Desk; readonly 
           name: (
             <>
               <span class={`in-${value}`}>
-                <BookmarkDrawing pattern={pattern} />
+                <DrawingAgain like={bookmarkOf(pattern)} />
               </span>
               {say.colours[value]}
             </>
@@ -158,12 +158,15 @@ function FlowChoice({ desk, flow, onFlow }: { readonly desk: Desk; readonly flow
   return <Choices legend={say.when} group="flow" chosen={flow} choices={(['each', 'end'] as const).map((value) => ({ value, name: say.flows[value] }))} onChoose={onFlow} />;
 }
 
+/** Where the cover for paper shows a bookmark with a pattern. */
+const bookmarkOf = (pattern: Pattern) => `[data-bookmark="${pattern}"] svg`;
+
 /** A bookmark in its colour, and its words. A pattern of a later version is said in words alone. */
 function Mark({ bookmark, words, note }: { readonly bookmark: Bookmark; readonly words: string; readonly note?: string }): JSX.Element {
   const pattern = bookmarkPatterns.find((each) => each === bookmark.pattern);
   return (
     <span class={`my-mark in-${bookmark.colour}`}>
-      {pattern && <BookmarkDrawing pattern={pattern} />}
+      {pattern && <DrawingAgain like={bookmarkOf(pattern)} />}
       <span>
         <span class="mark-name">{words}</span>
         {note !== undefined && <span class="note">{note}</span>}

@@ -3,14 +3,14 @@ import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { inks, paper, type Mark } from '../../core/booklet/booklet-schema.ts';
 import { inkColours, type Ink } from '../../core/booklet/drawing.ts';
 import { Choices } from './choices.tsx';
-import { useKeeper, type Desk } from './desk.ts';
+import { useKeeper, type WholeDesk } from './desk.ts';
 import { Lines } from './lines.tsx';
 import { follow, placeOnPaper, show } from './sketch.ts';
 import { TakeAway, usePlaces } from './text-answer.tsx';
 import { SetDown, type Thing } from './set-down.tsx';
 
 interface Props {
-  readonly desk: Desk;
+  readonly desk: WholeDesk;
   readonly to: string;
 }
 
@@ -49,7 +49,7 @@ export function Draw({ desk, to }: Props): JSX.Element {
 }
 
 interface PaperProps {
-  readonly desk: Desk;
+  readonly desk: WholeDesk;
   readonly name: string;
   readonly marks: readonly Mark[];
   readonly about: string;

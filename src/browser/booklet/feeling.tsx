@@ -1,12 +1,12 @@
 import type { JSX } from 'preact';
 import type { FeelingData, StopData } from '../../outputs/booklet-data.ts';
-import { useKeeper, type Desk } from './desk.ts';
+import { useKeeper, type WholeDesk } from './desk.ts';
 import { useOwnId } from './own-id.ts';
 
 const cannotTell = 'cannot-tell';
 
 /** Words for feelings, kin beside kin from mild to strong, each with a situation. "I can't tell" is one of the answers. */
-export function Feeling({ desk, stop }: { readonly desk: Desk; readonly stop: StopData }): JSX.Element {
+export function Feeling({ desk, stop }: { readonly desk: WholeDesk; readonly stop: StopData }): JSX.Element {
   useKeeper(desk);
   const { keeper, words } = desk;
   const say = words.screen.feeling;
@@ -69,7 +69,7 @@ export function Feeling({ desk, stop }: { readonly desk: Desk; readonly stop: St
 }
 
 /** Families that hold one of the stop's own words come first; the others are folded away. A word of the stop that has no family stands alone. */
-function kinOf({ data }: Desk, stop: StopData): { readonly near: readonly (readonly FeelingData[])[]; readonly other: readonly (readonly FeelingData[])[] } {
+function kinOf({ data }: WholeDesk, stop: StopData): { readonly near: readonly (readonly FeelingData[])[]; readonly other: readonly (readonly FeelingData[])[] } {
   const families = [...new Set(data.feelings.map(({ family }) => family))].map((family) => data.feelings.filter((each) => each.family === family).sort((a, b) => a.strength - b.strength));
   const isNear = (members: readonly FeelingData[]) => members.some(({ word }) => stop.words.includes(word));
   const alone = stop.feeling

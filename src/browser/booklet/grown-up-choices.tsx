@@ -1,10 +1,10 @@
 import type { JSX } from 'preact';
 import { AskFirst } from './ask-first.tsx';
-import { useKeeper, type Desk } from './desk.ts';
+import { useKeeper, type WholeDesk } from './desk.ts';
 import { useOwnId } from './own-id.ts';
 
 /** The microphone, and erasing. */
-export function GrownUpChoices({ desk, onErased }: { readonly desk: Desk; readonly onErased: () => void }): JSX.Element {
+export function GrownUpChoices({ desk, onErased }: { readonly desk: WholeDesk; readonly onErased: () => void }): JSX.Element {
   useKeeper(desk);
   const { keeper, words } = desk;
   const say = words.screen.grown;

@@ -10,7 +10,7 @@ export function GrownUp({ desk, onErased }: { readonly desk: Desk; readonly onEr
   return (
     <details class="grown-up" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{desk.words.screen.grown.title}</summary>
-      {open && <Late desk={desk} load={parts.grownUp} props={{ desk, onErased }} />}
+      {open && <Late desk={desk} load={parts.grownUp} props={{ onErased }} />}
     </details>
   );
 }

@@ -1,9 +1,9 @@
 import { bookletFileName, writeBookletFile } from '../../core/booklet/write-booklet-file.ts';
 import type { Booklet } from '../../core/booklet/booklet.ts';
-import type { Desk } from './desk.ts';
+import type { WholeDesk } from './desk.ts';
 
 /** The booklet as a file, made here and given to nobody but who asked for it. */
-export function bookletFile(booklet: Booklet, { words }: Desk): File {
+export function bookletFile(booklet: Booklet, { words }: WholeDesk): File {
   const direction = document.documentElement.dir === 'rtl' ? 'rtl' : 'ltr';
   return new File([writeBookletFile(booklet, words.file, direction)], bookletFileName(booklet), { type: 'text/html' });
 }

@@ -4,11 +4,11 @@ import { paper } from '../../core/booklet/booklet-schema.ts';
 import type { Entry } from '../../core/booklet/booklet.ts';
 import { drawingSvg, paperColour } from '../../core/booklet/drawing.ts';
 import type { Phrases } from '../../core/languages/en.ts';
-import type { Desk } from './desk.ts';
+import type { WholeDesk } from './desk.ts';
 import { Sound } from './sound.tsx';
 
 /** One thing that a child kept, to be looked at. */
-export function KeptAnswer({ desk, entry: { value } }: { readonly desk: Desk; readonly entry: Entry }): JSX.Element {
+export function KeptAnswer({ desk, entry: { value } }: { readonly desk: WholeDesk; readonly entry: Entry }): JSX.Element {
   const say = desk.words.file;
   return (
     <div class={`kept kept-${value.kind}`}>

@@ -1,27 +1,29 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { Desk } from './desk.ts';
+import type { Desk, WholeDesk } from './desk.ts';
+
+type Part<P> = (props: P & { readonly desk: WholeDesk }) => JSX.Element | null;
 
 interface Props<P> {
   readonly desk: Desk;
-  readonly load: () => Promise<(props: P) => JSX.Element | null>;
+  readonly load: () => Promise<Part<P>>;
   readonly props: P;
 }
 
-/** A part whose code comes when it is needed. When it does not come, words say so and nothing is lost. */
+/** A part whose code and words come when it is needed. When they do not come, words say so and nothing is lost. */
 export function Late<P extends object>({ desk, load, props }: Props<P>): JSX.Element {
-  const [part, setPart] = useState<{ readonly Part: (props: P) => JSX.Element | null } | 'late' | 'missing'>('late');
+  const [part, setPart] = useState<{ readonly Part: Part<P>; readonly desk: WholeDesk } | 'late' | 'missing'>('late');
   const fetchPart = () => {
     setPart('late');
-    load().then(
-      (Part) => setPart({ Part }),
+    Promise.all([load(), desk.allWords()]).then(
+      ([Part, words]) => setPart({ Part, desk: { ...desk, words } }),
       () => setPart('missing'),
     );
   };
   useEffect(fetchPart, []);
-  const say = desk.words.screen.draw;
-  if (part === 'late') return <p class="note">{say.late}</p>;
-  if (part !== 'missing') return <part.Part {...props} />;
+  const say = desk.words.screen.late;
+  if (part === 'late') return <p class="note">{say.wait}</p>;
+  if (part !== 'missing') return <part.Part {...props} desk={part.desk} />;
   return (
     <>
       <p class="note">{say.missing}</p>

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { entriesOf, isEmpty, wholeBook } from '../../core/booklet/booklet.ts';
-import { useKeeper, type Desk } from './desk.ts';
+import { useKeeper, type WholeDesk } from './desk.ts';
 import { bookletFile, canShare, saveFile, share } from './hand-over.ts';
 import { KeptAnswer } from './kept-answer.tsx';
 import { isLasting } from './lasting.ts';
@@ -10,7 +10,7 @@ import { ReadBack } from './read-back.tsx';
 export { KeptAnswers } from './kept-sheets.tsx';
 
 /** My page of answers: all that is kept, as a small booklet, and the ways in which it can leave the device. */
-export function Mine({ desk }: { readonly desk: Desk }): JSX.Element {
+export function Mine({ desk }: { readonly desk: WholeDesk }): JSX.Element {
   useKeeper(desk);
   const { keeper, words, data } = desk;
   const { booklet } = keeper;
@@ -50,7 +50,7 @@ export function Mine({ desk }: { readonly desk: Desk }): JSX.Element {
   );
 }
 
-function HandOver({ desk }: { readonly desk: Desk }): JSX.Element {
+function HandOver({ desk }: { readonly desk: WholeDesk }): JSX.Element {
   const { keeper, words } = desk;
   const say = words.screen.mine;
   const [told, setTold] = useState('');

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { useKeeper, type Desk } from './desk.ts';
+import { useKeeper, type WholeDesk } from './desk.ts';
 import { base64 } from './base64.ts';
 import { Lines } from './lines.tsx';
 import { TakeAway } from './text-answer.tsx';
@@ -11,7 +11,7 @@ const longest = 1280;
 const quality = 0.82;
 
 interface Props {
-  readonly desk: Desk;
+  readonly desk: WholeDesk;
   readonly to: string;
   readonly of: 'paper' | 'acting';
 }

@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
 import { Star } from '../../../layouts/parts/ornaments.tsx';
 import { wholeBook } from '../../core/booklet/booklet.ts';
-import { useKeeper, type Desk } from './desk.ts';
+import { useKeeper, type WholeDesk } from './desk.ts';
 import { TextAnswer } from './text-answer.tsx';
 
 /** Stars for the whole book: real radio buttons, each with its words, and a line for the reason. */
-export function Rating({ desk, rating }: { readonly desk: Desk; readonly rating: NonNullable<Desk['data']['rating']> }): JSX.Element {
+export function Rating({ desk, rating }: { readonly desk: WholeDesk; readonly rating: NonNullable<WholeDesk['data']['rating']> }): JSX.Element {
   useKeeper(desk);
   const { keeper, words } = desk;
   const say = words.screen.rating;

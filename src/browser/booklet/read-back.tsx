@@ -4,7 +4,7 @@ import { isNamed, type Booklet } from '../../core/booklet/booklet.ts';
 import { bringBack, kinship, leftBehind, mergeBooklets } from '../../core/booklet/merge-booklets.ts';
 import { limits } from '../../core/booklet/booklet-schema.ts';
 import { readBooklet, type ReadBooklet } from '../../core/booklet/read-booklet.ts';
-import type { Desk } from './desk.ts';
+import type { WholeDesk } from './desk.ts';
 import { storage } from './storage.ts';
 import { useOwnId } from './own-id.ts';
 
@@ -12,7 +12,7 @@ import { useOwnId } from './own-id.ts';
 type Told = { readonly lines: readonly string[]; readonly older?: Booklet; readonly twin?: Booklet };
 
 /** Reads a saved file in, and puts it to what is here. Nothing of a file is run, and nothing here is lost by it. */
-export function ReadBack({ desk }: { readonly desk: Desk }): JSX.Element {
+export function ReadBack({ desk }: { readonly desk: WholeDesk }): JSX.Element {
   const { keeper, words } = desk;
   const say = words.screen.mine;
   const id = useOwnId();

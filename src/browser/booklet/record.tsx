@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { base64 } from './base64.ts';
-import { useKeeper, type Desk } from './desk.ts';
+import { useKeeper, type WholeDesk } from './desk.ts';
 import { Sound } from './sound.tsx';
 import { TakeAway } from './text-answer.tsx';
 
@@ -11,7 +11,7 @@ const types = ['audio/webm;codecs=opus', 'audio/ogg;codecs=opus', 'audio/mp4'] a
 const bits = 32_000;
 
 interface Props {
-  readonly desk: Desk;
+  readonly desk: WholeDesk;
   readonly to: string;
 }
 

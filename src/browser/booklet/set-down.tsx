@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { brows, eyes, mouths, paper, stamps, type Mark } from '../../core/booklet/booklet-schema.ts';
 import { pathsOf, type Stamp } from '../../core/booklet/drawing.ts';
 import { Choices } from './choices.tsx';
-import type { Desk } from './desk.ts';
+import type { WholeDesk } from './desk.ts';
 
 type Set = Exclude<Mark, { do: 'line' }>;
 /** A thing to set down: what it is, and its name in words. */
@@ -13,7 +13,7 @@ export interface Thing {
 }
 
 interface Props {
-  readonly say: Desk['words']['screen']['draw'];
+  readonly say: WholeDesk['words']['screen']['draw'];
   readonly name: string;
   readonly thing: Thing | undefined;
   readonly onThing: (thing: Thing | undefined) => void;

@@ -1,24 +1,17 @@
+import { answers, arBookletScreen, arNames, nameOf } from './ar-booklet-screen.ts';
 import { count, either, nouns } from './arabic-words.ts';
 import type { enBooklet } from './en-booklet.ts';
 import type { Unfinished } from './unfinished.ts';
 
 /** Arabic phrases of the booklet. */
 
-const arNames: Readonly<Record<'patterns' | 'colours', Readonly<Record<string, string>>>> = {
-  patterns: { waves: 'أمواج', leaves: 'أوراق شجر', stitches: 'غُرَز', roofs: 'سطوح', rain: 'مطر' },
-  colours: { red: 'أحمر', blue: 'أزرق', green: 'أخضر', yellow: 'أصفر', brown: 'بنّي' },
-};
-
-const nameOf = (names: Readonly<Record<string, string>>, slug: string) => (Object.hasOwn(names, slug) ? names[slug] : undefined) ?? slug;
-const answers = (n: number, as: 'subject' | 'object' = 'subject') => count(n, nouns.answer, as);
-
 export const arBooklet: Unfinished<typeof enBooklet> = {
+  ...arBookletScreen,
   kind: 'كتيّب للإجابات',
   of: 'الكتيّب',
   name: 'الاسم',
   choose: 'اختر علامة القراءة',
   chooseNote: 'ارسم دائرة حول علامتك. يمكنها أن تحلّ محلّ اسمك.',
-  bookmarks: { waves: 'أمواج', leaves: 'أوراق شجر', stitches: 'غُرَز', roofs: 'سطوح', rain: 'مطر' },
   open: (opening) => `الصفحة المزدوجة ${String(opening)}`,
   answer: (ways) => `يمكنك ${ways}.`,
   or: (ways) => either(ways),
@@ -71,54 +64,11 @@ export const arBooklet: Unfinished<typeof enBooklet> = {
     newer: 'حُفظ هذا الملف بنسخة أحدث من هذه الصفحات. أعيدوا تحميل الصفحة وحاولوا مرة أخرى.',
     damaged: 'تغيّر شيء في هذا الملف، فلا يمكن استرجاع إجاباته. وقد يُفتح للقراءة كأي صفحة.',
   },
-  blank: 'فراغ للملء',
   about: { character: 'عن شخصية في القصة: ما الذي يدلّ على ذلك في الكلمات أو في الصورة؟', me: 'عنك أنت: كل ما تجيب به صحيح.' },
   readTo: (opening, cue) => `اقرأ حتى الصفحة المزدوجة ${String(opening)}، إلى الكلمات «${cue}».`,
   seated: 'جلوسًا:',
   screen: {
-    whose: 'لمن هذا الكتيّب؟',
-    openIt: (n) => (n === 0 ? 'لا إجابة بعد' : answers(n)),
-    another: 'ابدأ كتيّبًا آخر',
-    choose: 'اختر علامة القراءة',
-    chooseNote: 'هي تمثّلك بدل اسمك. يحفظ الكتيّب إجاباتك على هذا الجهاز ولا يرسلها إلى أحد.',
-    pattern: 'ماذا عليها؟',
-    colour: 'ما لونها؟',
-    bookmark: (pattern, colour) => `العلامة التي عليها ${nameOf(arNames.patterns, pattern)}، ولونها ${nameOf(arNames.colours, colour)}`,
-    yours: (pattern, colour) => `علامتك: عليها ${nameOf(arNames.patterns, pattern)}، ولونها ${nameOf(arNames.colours, colour)}`,
-    taken: 'هذه العلامة لكتيّب موجود على هذا الجهاز. فتحها يتابع ذلك الكتيّب.',
-    colours: { red: 'أحمر', blue: 'أزرق', green: 'أخضر', yellow: 'أصفر', brown: 'بنّي' },
-    when: 'متى تريد أن تجيب؟',
-    flows: { each: 'عند كل وقفة، ونحن نقرأ', end: 'بعد انتهاء القصة: نقرؤها أو نشاهدها كلها أولًا' },
-    begin: 'افتح الكتيّب',
-    change: 'أعده إلى مكانه واختر علامة أخرى',
-    goneElsewhere: 'مُحي هذا الكتيّب في نافذة أخرى.',
-    readFirst: 'القصة كلها أولًا',
-    readFirstNote: 'اقرؤوا الكتاب معًا، أو شاهدوه، من أول صفحة إلى آخر صفحة. لا أحد مطالب بالإجابة في الطريق. لا داعي للعجلة.',
-    readDone: 'انتهت القصة: اقلب الصفحة',
-    pages: 'قلب الصفحات',
-    page: (n, of) => `صفحة ${String(n)} من ${String(of)}`,
-    forward: 'اقلب الصفحة',
-    back: 'الصفحة السابقة',
-    keeping: {
-      kept: 'محفوظ على هذا الجهاز.',
-      full: 'لم يبقَ مكان على هذا الجهاز، فلم تُحفظ الإجابة الأخيرة. اذهب إلى صفحة إجاباتك واطبعها أو احفظها ملفًا قبل أن تغلق هذه النافذة.',
-      blocked: 'هذا المتصفح لا يسمح للكتيّب بحفظ شيء. يمكنك أن تتابع، لكن اطبع صفحة إجاباتك أو احفظها ملفًا قبل أن تغلق هذه النافذة.',
-    },
-    toMine: 'إلى صفحة إجاباتي',
-    how: 'كيف ستجيب؟',
-    ways: { write: 'أكتب', draw: 'أرسم', feeling: 'أختار كلمة شعور', say: 'أقول', act: 'أمثّل', pass: 'أترك السؤال' },
-    has: 'فيه شيء',
-    write: {
-      label: 'كلماتك',
-      frames: 'ضع واحدة من هذه لتبدأ:',
-      bank: 'كلمات تضعها:',
-      undo: 'تراجع عن آخر تغيير',
-      look: 'انظر إليه مرة أخرى',
-      looks: ['هل هي جملة كاملة؟', 'هل تقول السبب، بكلمة «لأنّ»؟', 'هل في آخرها علامة؟'],
-      lookNote: 'لا أحد يضع علامة على هذا. غيّر شيئًا، أو اتركه كما هو.',
-      two: 'هنا اثنتان: كُتبتا على جهازين أو في نافذتين. كلتاهما محفوظة. يمكنك أن تزيل إحداهما.',
-      takeAway: 'أزل هذه',
-    },
+    ...arBookletScreen.screen,
     feeling: {
       character: 'كيف يشعر من في القصة؟',
       me: 'كيف تشعر أنت، أو كيف شعرت؟',
@@ -129,12 +79,6 @@ export const arBooklet: Unfinished<typeof enBooklet> = {
       cannotTellNote: 'هذه إجابة أيضًا.',
       rubOut: 'امحُ ما اخترته',
     },
-    say: {
-      partner: 'احكِ ذلك لمن بجانبك، واستمع إلى ما يحكيه.',
-      aloud: 'قل ذلك لأحد بصوت عالٍ.',
-      label: 'يمكن لشخص كبير أن يدوّن ما تقوله كلمة كلمة',
-      micOff: 'إن أرادت الأسرة فيمكن للكتيّب أن يحفظ صوتك أيضًا على هذا الجهاز. يسمح بذلك شخص كبير في الصفحة الأولى.',
-    },
     voice: {
       name: 'صوتك',
       start: 'ابدأ التسجيل',
@@ -144,16 +88,6 @@ export const arBooklet: Unfinished<typeof enBooklet> = {
       takeAway: 'أزل هذا التسجيل',
       refused: 'لم يسمح المتصفح بالميكروفون. يمكن لشخص كبير أن يدوّن ما تقوله.',
       broken: 'لم ينجح التسجيل. يمكن لشخص كبير أن يدوّن ما تقوله.',
-    },
-    act: {
-      note: 'أظهر ذلك بيديك أو بوجهك أو بجسمك كله.',
-      label: 'ماذا فعلت؟ تكفي كلمة واحدة',
-    },
-    pass: {
-      note: 'يمكنك أن تترك السؤال. لن يسأل أحد لماذا.',
-      do: 'أترك هذا السؤال',
-      done: 'تركت هذا السؤال.',
-      undo: 'بل أجيب',
     },
     photo: {
       add: { paper: 'أضف صورة لورقتك', acting: 'أضف صورة لما فعلته، لا يظهر فيها وجه' },
@@ -209,16 +143,10 @@ export const arBooklet: Unfinished<typeof enBooklet> = {
       move: 'حرّك آخر شيء',
       moves: { left: 'إلى اليسار', right: 'إلى اليمين', up: 'إلى أعلى', down: 'إلى أسفل' },
       paperToo: 'ورقة حقيقية جيدة بالقدر نفسه.',
-      late: 'ورقة الرسم في الطريق.',
-      missing: 'لم تصل ورقة الرسم، ربما لأنه لا توجد شبكة. ما أجبت به محفوظ. يمكنك أن ترسم على ورقة حقيقية.',
-      again: 'حاول مرة أخرى',
     },
-    models: 'بماذا قد يجيب آخرون',
-    modelsFirst: 'بماذا قد يجيب آخرون: الأفضل بعد إجابتك',
-    expand: 'قد يعيد شخص كبير قولها هكذا:',
     rating: { legend: 'كم نجمة؟', because: 'لأنّ', reasons: 'ربما بسبب:' },
     mine: {
-      title: 'صفحة إجاباتي',
+      ...arBookletScreen.screen.mine,
       note: 'كل ما حفظته في هذا الكتيّب. لتغيير شيء عُد إلى صفحته.',
       none: 'لا شيء في الكتيّب بعد. عُد إلى أي صفحة وأجب كما تحب.',
       to: (n) => `عودة إلى الوقفة ${String(n)}`,
@@ -246,7 +174,7 @@ export const arBooklet: Unfinished<typeof enBooklet> = {
       otherMark: (mark) => `هذا الملف لقارئ آخر. وهو الآن على هذا الجهاز أيضًا: «${mark}». اختره في الصفحة الأولى.`,
     },
     grown: {
-      title: 'للكبار',
+      ...arBookletScreen.screen.grown,
       note: 'يحفظ هذا المتصفح الإجابات على هذا الجهاز حتى يمحوها أحد هنا أو يمحو بيانات المتصفح. لا يُرسل شيء. لا ساعة تعدّ ولا درجات.',
       microphone: 'يجوز لهذا الكتيّب أن يستعمل الميكروفون، ليحفظ الطفل صوته على هذا الجهاز',
       erase: 'امحُ هذا الكتيّب',

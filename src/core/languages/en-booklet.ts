@@ -1,22 +1,14 @@
-/** English phrases of the child's booklet: on paper, on the screen and in the file. A file of its own, so that the browser loads these alone. */
+import { count, enBookletScreen, enNames, nameOf } from './en-booklet-screen.ts';
 
-const count = (n: number, one: string, many: string) => `${String(n)} ${n === 1 ? one : many}`;
-
-/** Names of bookmarks, by the slug that is saved. A slug of a later version is shown as it is. */
-const enNames: Readonly<Record<'patterns' | 'colours', Readonly<Record<string, string>>>> = {
-  patterns: { waves: 'waves', leaves: 'leaves', stitches: 'stitches', roofs: 'rooftops', rain: 'rain' },
-  colours: { red: 'red', blue: 'blue', green: 'green', yellow: 'yellow', brown: 'brown' },
-};
-
-const nameOf = (names: Readonly<Record<string, string>>, slug: string) => (Object.hasOwn(names, slug) ? names[slug] : undefined) ?? slug;
+/** English phrases of the child's booklet: on paper, on the screen and in the file. What the screen says first has a file of its own. */
 
 export const enBooklet = {
+  ...enBookletScreen,
   kind: 'A booklet to answer in',
   of: 'Booklet',
   name: 'Name',
   choose: 'Choose a bookmark',
   chooseNote: 'Draw a ring around the one that is yours. It can stand in for your name.',
-  bookmarks: { waves: 'waves', leaves: 'leaves', stitches: 'stitches', roofs: 'rooftops', rain: 'rain' },
   open: (opening: number) => `Opening ${String(opening)}`,
   answer: (ways: string) => `You can ${ways}.`,
   or: (ways: readonly string[]) => new Intl.ListFormat('en', { type: 'disjunction' }).format(ways),
@@ -71,56 +63,13 @@ export const enBooklet = {
     newer: 'This file was saved by a newer version of these pages. Load this page anew and try once more.',
     damaged: 'Something in this file was changed, and its answers can no longer be read back. It may still open to be read, like any page.',
   },
-  blank: 'blank to fill',
   /** Said on paper and on the screen, so that the two kinds of question cannot be taken for each other. */
   about: { character: 'About someone in the story: what in the words or the picture shows it?', me: 'About you: whatever you answer is true.' },
   readTo: (opening: number, cue: string) => `Read as far as opening ${String(opening)}, to the words “${cue}”.`,
   seated: 'Sitting down:',
   /** The booklet on the screen. */
   screen: {
-    whose: 'Whose booklet is it?',
-    openIt: (answers: number) => (answers === 0 ? 'nothing answered yet' : count(answers, 'answer', 'answers')),
-    another: 'Begin another booklet',
-    choose: 'Choose a bookmark',
-    chooseNote: 'It stands for you, in place of a name. The booklet keeps your answers on this device and sends them to nobody.',
-    pattern: 'What is on it?',
-    colour: 'Which colour is it?',
-    bookmark: (pattern: string, colour: string) => `The ${nameOf(enNames.colours, colour)} bookmark with ${nameOf(enNames.patterns, pattern)}`,
-    yours: (pattern: string, colour: string) => `Your bookmark: ${nameOf(enNames.colours, colour)}, with ${nameOf(enNames.patterns, pattern)}`,
-    taken: 'This bookmark is already in a booklet on this device. Opening it goes on with that one.',
-    colours: { red: 'red', blue: 'blue', green: 'green', yellow: 'yellow', brown: 'brown' },
-    when: 'When do you want to answer?',
-    flows: { each: 'At each stop, while we read', end: 'When the story is over: first we read or watch all of it' },
-    begin: 'Open the booklet',
-    change: 'Put it away, and choose another bookmark',
-    goneElsewhere: 'This booklet was erased in another window.',
-    readFirst: 'First, the whole story',
-    readFirstNote: 'Read the book together, or watch it, from the first page to the last. Nobody has to answer on the way. There is no hurry.',
-    readDone: 'The story is over: turn the page',
-    pages: 'Turn the pages',
-    page: (n: number, of: number) => `page ${String(n)} of ${String(of)}`,
-    forward: 'Turn the page',
-    back: 'Back a page',
-    keeping: {
-      kept: 'Kept on this device.',
-      full: 'There is no room left on this device, so the last answer is not kept. Go to your page of answers, and print it or save it as a file before you close this window.',
-      blocked: 'This browser does not let the booklet keep anything. You can go on; but print your page of answers, or save it as a file, before you close this window.',
-    },
-    toMine: 'To my page of answers',
-    how: 'How will you answer?',
-    ways: { write: 'Write', draw: 'Draw', feeling: 'Choose a feeling word', say: 'Say it', act: 'Act it out', pass: 'Pass' },
-    has: 'has something in it',
-    write: {
-      label: 'Your words',
-      frames: 'Put one of these in to begin:',
-      bank: 'Words to put in:',
-      undo: 'Take back the last change',
-      look: 'Look at it once more',
-      looks: ['Is it a whole sentence?', 'Does it say why, with “because”?', 'Is there an end mark?'],
-      lookNote: 'Nobody marks this. Change something, or leave it as it is.',
-      two: 'There are two here: they were written on two devices, or in two windows. Both are kept. You can take one away.',
-      takeAway: 'Take this one away',
-    },
+    ...enBookletScreen.screen,
     feeling: {
       character: 'How does the one in the story feel?',
       me: 'How do you feel, or how did you?',
@@ -131,12 +80,6 @@ export const enBooklet = {
       cannotTellNote: 'That is an answer too.',
       rubOut: 'Rub out my choice',
     },
-    say: {
-      partner: 'Tell it to someone beside you, and listen to theirs.',
-      aloud: 'Say it aloud to someone.',
-      label: 'A grown-up can write down what you say, word for word',
-      micOff: 'If the family likes, the booklet can also keep your voice on this device. A grown-up can allow that on the first page.',
-    },
     voice: {
       name: 'Your voice',
       start: 'Begin to record',
@@ -146,16 +89,6 @@ export const enBooklet = {
       takeAway: 'Take this recording away',
       refused: 'The browser did not give the microphone. A grown-up can write down what you say.',
       broken: 'The recording did not work. A grown-up can write down what you say.',
-    },
-    act: {
-      note: 'Show it with your hands, your face or all of you.',
-      label: 'What did you do? One word is enough',
-    },
-    pass: {
-      note: 'You may pass. Nobody asks why.',
-      do: 'I pass on this one',
-      done: 'You passed on this one.',
-      undo: 'Answer after all',
     },
     photo: {
       add: { paper: 'Add a photo of your paper', acting: 'Add a photo of what you did, without a face in it' },
@@ -210,16 +143,10 @@ export const enBooklet = {
       move: 'Move the last thing',
       moves: { left: 'to the left', right: 'to the right', up: 'up', down: 'down' },
       paperToo: 'A sheet of real paper is just as good.',
-      late: 'This page is on its way.',
-      missing: 'This part of the page did not come, perhaps because there is no network. What you answered is safe. Real paper is just as good.',
-      again: 'Try again',
     },
-    models: 'What others might answer',
-    modelsFirst: 'What others might answer: best after your own',
-    expand: 'A grown-up might say it back like this:',
     rating: { legend: 'How many stars?', because: 'And because', reasons: 'It may be because of:' },
     mine: {
-      title: 'My page of answers',
+      ...enBookletScreen.screen.mine,
       note: 'All that you kept in this booklet. To change something, go back to its page.',
       none: 'Nothing is in the booklet yet. Turn back to any page and answer as you like.',
       to: (n: number) => `Back to stop ${String(n)}`,
@@ -247,7 +174,7 @@ export const enBooklet = {
       otherMark: (mark: string) => `This file belongs to another reader. It is now on this device too: “${mark}”. Choose it on the first page.`,
     },
     grown: {
-      title: 'For the grown-up',
+      ...enBookletScreen.screen.grown,
       note: 'Answers are kept by this browser, on this device, until somebody erases them here or clears the browser. Nothing is sent. No clock runs, and nothing is scored.',
       microphone: 'This booklet may use the microphone, so that the child can keep their own voice on this device',
       erase: 'Erase this booklet',

@@ -1,23 +1,15 @@
+import { count, esBookletScreen, esNames, nameOf } from './es-booklet-screen.ts';
 import type { enBooklet } from './en-booklet.ts';
 
 /** Spanish phrases of the booklet. A child is spoken to with "tú". */
 
-const count = (n: number, one: string, many: string) => `${String(n)} ${n === 1 ? one : many}`;
-
-const esNames: Readonly<Record<'patterns' | 'colours', Readonly<Record<string, string>>>> = {
-  patterns: { waves: 'olas', leaves: 'hojas', stitches: 'puntadas', roofs: 'tejados', rain: 'lluvia' },
-  colours: { red: 'rojo', blue: 'azul', green: 'verde', yellow: 'amarillo', brown: 'café' },
-};
-
-const nameOf = (names: Readonly<Record<string, string>>, slug: string) => (Object.hasOwn(names, slug) ? names[slug] : undefined) ?? slug;
-
 export const esBooklet: typeof enBooklet = {
+  ...esBookletScreen,
   kind: 'Un cuadernillo para responder',
   of: 'Cuadernillo',
   name: 'Nombre',
   choose: 'Elige un marcador',
   chooseNote: 'Encierra el tuyo en un círculo. Puede ir en lugar de tu nombre.',
-  bookmarks: { waves: 'olas', leaves: 'hojas', stitches: 'puntadas', roofs: 'tejados', rain: 'lluvia' },
   open: (opening) => `Doble página ${String(opening)}`,
   answer: (ways) => `Puedes ${ways}.`,
   or: (ways) => new Intl.ListFormat('es', { type: 'disjunction' }).format(ways),
@@ -70,54 +62,11 @@ export const esBooklet: typeof enBooklet = {
     newer: 'Este archivo se guardó con una versión más nueva de estas páginas. Vuelve a cargar esta página e inténtalo otra vez.',
     damaged: 'Algo cambió dentro de este archivo y sus respuestas ya no se pueden recuperar. Quizá todavía se pueda abrir y leer, como cualquier página.',
   },
-  blank: 'espacio para completar',
   about: { character: 'Sobre alguien del cuento: ¿qué lo muestra, en las palabras o en el dibujo?', me: 'Sobre ti: lo que respondas es verdad.' },
   readTo: (opening, cue) => `Lean hasta la doble página ${String(opening)}, hasta las palabras «${cue}».`,
   seated: 'Sin levantarse:',
   screen: {
-    whose: '¿De quién es el cuadernillo?',
-    openIt: (answers) => (answers === 0 ? 'todavía sin respuestas' : count(answers, 'respuesta', 'respuestas')),
-    another: 'Empezar otro cuadernillo',
-    choose: 'Elige un marcador',
-    chooseNote: 'Va en tu lugar, y no hace falta un nombre. El cuadernillo guarda tus respuestas en este aparato y no se las manda a nadie.',
-    pattern: '¿Qué tiene dibujado?',
-    colour: '¿De qué color es?',
-    bookmark: (pattern, colour) => `El marcador ${nameOf(esNames.colours, colour)} de ${nameOf(esNames.patterns, pattern)}`,
-    yours: (pattern, colour) => `Tu marcador: ${nameOf(esNames.colours, colour)}, de ${nameOf(esNames.patterns, pattern)}`,
-    taken: 'Ese marcador ya está en un cuadernillo de este aparato. Al abrirlo, sigues con ese.',
-    colours: { red: 'rojo', blue: 'azul', green: 'verde', yellow: 'amarillo', brown: 'café' },
-    when: '¿Cuándo quieres responder?',
-    flows: { each: 'En cada pausa, mientras leemos', end: 'Cuando termine el cuento: primero lo leemos o lo vemos entero' },
-    begin: 'Abrir el cuadernillo',
-    change: 'Guardarlo y elegir otro marcador',
-    goneElsewhere: 'Este cuadernillo se borró en otra ventana.',
-    readFirst: 'Primero, el cuento entero',
-    readFirstNote: 'Lean el libro juntos, o véanlo, de la primera página a la última. Por el camino nadie tiene que responder. No hay prisa.',
-    readDone: 'Se acabó el cuento: pasa la página',
-    pages: 'Pasar las páginas',
-    page: (n, of) => `página ${String(n)} de ${String(of)}`,
-    forward: 'Pasa la página',
-    back: 'Una página atrás',
-    keeping: {
-      kept: 'Guardado en este aparato.',
-      full: 'En este aparato ya no queda espacio, y la última respuesta no se guardó. Ve a tu página de respuestas e imprímela, o guárdala como archivo, antes de cerrar esta ventana.',
-      blocked: 'Este navegador no deja que el cuadernillo guarde nada. Puedes seguir; pero imprime tu página de respuestas, o guárdala como archivo, antes de cerrar esta ventana.',
-    },
-    toMine: 'A mi página de respuestas',
-    how: '¿Cómo vas a responder?',
-    ways: { write: 'Escribir', draw: 'Dibujar', feeling: 'Elegir una palabra para lo que se siente', say: 'Decirlo', act: 'Actuarlo', pass: 'Pasar' },
-    has: 'tiene algo',
-    write: {
-      label: 'Tus palabras',
-      frames: 'Pon una de estas para empezar:',
-      bank: 'Palabras para poner:',
-      undo: 'Deshacer el último cambio',
-      look: 'Míralo una vez más',
-      looks: ['¿Es una frase completa?', '¿Dice por qué, con «porque»?', '¿Tiene su punto al final?'],
-      lookNote: 'Nadie lo califica. Cambia algo, o déjalo como está.',
-      two: 'Aquí hay dos: se escribieron en dos aparatos o en dos ventanas. Las dos están guardadas. Puedes quitar una.',
-      takeAway: 'Quitar esta',
-    },
+    ...esBookletScreen.screen,
     feeling: {
       character: '¿Cómo se siente quien está en el cuento?',
       me: '¿Cómo te sientes tú, o cómo te sentiste?',
@@ -128,12 +77,6 @@ export const esBooklet: typeof enBooklet = {
       cannotTellNote: 'Eso también es una respuesta.',
       rubOut: 'Borrar lo que elegí',
     },
-    say: {
-      partner: 'Cuéntaselo a quien tienes al lado, y escucha lo suyo.',
-      aloud: 'Dilo en voz alta a alguien.',
-      label: 'Un adulto puede escribir lo que dices, palabra por palabra',
-      micOff: 'Si la familia quiere, el cuadernillo también puede guardar tu voz en este aparato. Un adulto lo permite en la primera página.',
-    },
     voice: {
       name: 'Tu voz',
       start: 'Empezar a grabar',
@@ -143,16 +86,6 @@ export const esBooklet: typeof enBooklet = {
       takeAway: 'Quitar esta grabación',
       refused: 'El navegador no dio permiso para el micrófono. Un adulto puede escribir lo que dices.',
       broken: 'La grabación no funcionó. Un adulto puede escribir lo que dices.',
-    },
-    act: {
-      note: 'Muéstralo con las manos, con la cara o con todo el cuerpo.',
-      label: '¿Qué hiciste? Basta una palabra',
-    },
-    pass: {
-      note: 'Puedes pasar. Nadie pregunta por qué.',
-      do: 'Esta la paso',
-      done: 'Esta la pasaste.',
-      undo: 'Responder, después de todo',
     },
     photo: {
       add: { paper: 'Añadir una foto de tu hoja', acting: 'Añadir una foto de lo que hiciste, sin ninguna cara' },
@@ -217,16 +150,10 @@ export const esBooklet: typeof enBooklet = {
       move: 'Mover lo último',
       moves: { left: 'a la izquierda', right: 'a la derecha', up: 'arriba', down: 'abajo' },
       paperToo: 'Una hoja de papel de verdad es igual de buena.',
-      late: 'Esta página está en camino.',
-      missing: 'Esta parte de la página no llegó, quizá porque no hay red. Lo que respondiste está a salvo. Una hoja de papel vale lo mismo.',
-      again: 'Intentar otra vez',
     },
-    models: 'Lo que podrían responder otros',
-    modelsFirst: 'Lo que podrían responder otros: mejor después de lo tuyo',
-    expand: 'Un adulto podría repetirlo así:',
     rating: { legend: '¿Cuántas estrellas?', because: 'Y porque', reasons: 'Puede ser por:' },
     mine: {
-      title: 'Mi página de respuestas',
+      ...esBookletScreen.screen.mine,
       note: 'Todo lo que guardaste en este cuadernillo. Para cambiar algo, vuelve a su página.',
       none: 'Todavía no hay nada en el cuadernillo. Vuelve a cualquier página y responde como quieras.',
       to: (n) => `Volver a la pausa ${String(n)}`,
@@ -254,7 +181,7 @@ export const esBooklet: typeof enBooklet = {
       otherMark: (mark) => `Este archivo es de otra persona. Ahora también está en este aparato: «${mark}». Elígelo en la primera página.`,
     },
     grown: {
-      title: 'Para el adulto',
+      ...esBookletScreen.screen.grown,
       note: 'Las respuestas las guarda este navegador, en este aparato, hasta que alguien las borre aquí o vacíe el navegador. No se manda nada. No corre ningún reloj y no se califica nada.',
       microphone: 'Este cuadernillo puede usar el micrófono, para que el niño o la niña guarde su propia voz en este aparato',
       erase: 'Borrar este cuadernillo',
