@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { bookmarkPatterns } from '../src/core/booklet/booklet.ts';
+import { bestOf, bookmarkPatterns, wholeBook } from '../src/core/booklet/booklet.ts';
 import type { Phrases } from '../src/core/languages/en.ts';
 import { phrasesFor } from '../src/core/languages/pick-language.ts';
 import type { PackFields, Stop, Way } from '../src/core/pack/pack.ts';
@@ -38,6 +38,7 @@ export function Booklet(page: PageOf<PackView>): JSX.Element {
         ))}
       </ol>
       <Rating pack={pack} say={say} />
+      <BestOf pack={pack} say={say} />
       <div class="paper-room">
         <p class="the-end">{say.booklet.end}</p>
         <Sprig />
@@ -173,9 +174,9 @@ function Rating({ pack, say }: { readonly pack: PackFields; readonly say: Phrase
   const { rating } = pack;
   if (!rating) return null;
   return (
-    <section class="rating" aria-labelledby="rating">
+    <section class="rating" id="rating" data-stop={wholeBook} aria-labelledby="rating-title">
       <Rule />
-      <h2 id="rating">{say.booklet.rating}</h2>
+      <h2 id="rating-title">{say.booklet.rating}</h2>
       <p class="ask">{rating.ask}</p>
       <div class="paper-room">
         <p class="note">{say.booklet.ratingNote}</p>
@@ -205,6 +206,36 @@ function Rating({ pack, say }: { readonly pack: PackFields; readonly say: Phrase
               ))}
             </ul>
           </div>
+        )}
+      </div>
+    </section>
+  );
+}
+
+/** Which of a few books: a question of its own, since it is asked when a week of several books is over. */
+function BestOf({ pack, say }: { readonly pack: PackFields; readonly say: Phrases }): JSX.Element | null {
+  if (!pack.bestOf) return null;
+  const { ask, books, last } = pack.bestOf;
+  const list = (
+    <ul class="few-books">
+      {books.map((book) => (
+        <li>{book}</li>
+      ))}
+    </ul>
+  );
+  return (
+    <section class="rating" id="best-of" data-stop={bestOf} aria-labelledby="best-of-title">
+      <Rule />
+      <h2 id="best-of-title">{say.booklet.file.kinds.chosen}</h2>
+      <p class="ask">{ask}</p>
+      <div class="paper-room">
+        <p class="note">{say.booklet.ratingNote}</p>
+        {list}
+        {last !== undefined && (
+          <>
+            <p class="ask">{last}</p>
+            {list}
+          </>
         )}
       </div>
     </section>

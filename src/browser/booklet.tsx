@@ -1,6 +1,5 @@
 import { render } from 'preact';
 import type { Phrases } from '../core/languages/en.ts';
-import { wholeBook } from '../core/booklet/booklet.ts';
 import type { BookletData } from '../outputs/booklet-data.ts';
 import { promptsOf } from '../outputs/booklet-prompts.ts';
 import { Answering } from './booklet/answering.tsx';
@@ -55,37 +54,35 @@ async function start(main: HTMLElement, data: BookletData): Promise<void> {
 
   // The pages: the paper's own, and two that are only on the screen.
   const cover = main.querySelector<HTMLElement>('.cover');
-  const sheets = [...main.querySelectorAll<HTMLElement>('.sheet')];
-  const rating = main.querySelector<HTMLElement>('.rating');
+  // Those about the whole book are sheets too.
+  const sheets = [...main.querySelectorAll<HTMLElement>('.sheet, .rating')];
   const readFirst = document.createElement('section');
   const mine = document.createElement('section');
   if (!cover) return;
   cover.after(readFirst);
-  (rating ?? main.querySelector('.sheets') ?? cover).after(mine);
+  (sheets.at(-1)?.closest('.rating, .sheets') ?? readFirst).after(mine);
   readFirst.className = 'read-first screen-page screen-room';
   mine.className = 'my-page screen-page screen-room';
   mine.setAttribute('aria-labelledby', 'my-page-title');
   readFirst.setAttribute('aria-labelledby', 'read-first-title');
 
+  const pages = [cover, readFirst, mine, ...sheets];
   const runningMark = added(cover, 'p', 'running-mark');
   const coverRoom = added(cover, 'div', 'screen-room');
-  const rooms = data.stops.map((stop) => {
-    const sheet = sheets.find((each) => each.dataset['stop'] === stop.id);
-    return sheet && { stop, sheet, room: added(sheet, 'div', 'screen-room'), paper: added(sheet, 'div', 'for-print') };
+  const rooms = sheets.map((sheet) => {
+    const to = sheet.dataset['stop'] ?? '';
+    return { to, stop: data.stops.find(({ id }) => id === to), sheet, room: added(sheet, 'div', 'screen-room'), paper: added(sheet, 'div', 'for-print') };
   });
-  const ratingRoom = rating && added(rating, 'div', 'screen-room');
-  const ratingPaper = rating && added(rating, 'div', 'for-print');
   const turning = added(main, 'div', 'screen-room turning-room');
 
   const pageNames = (): readonly string[] => [
     'cover',
     ...(keeper.settings.flow === 'end' ? ['read-first'] : []),
-    ...data.stops.map(({ id }) => `stop-${id}`),
-    ...(data.rating ? ['rating'] : []),
+    ...sheets.map(({ id }) => id),
     'my-page',
   ];
   const elementOf = (page: string): HTMLElement | undefined =>
-    page === 'cover' ? cover : page === 'read-first' ? readFirst : page === 'my-page' ? mine : page === 'rating' ? (rating ?? undefined) : sheets.find((sheet) => sheet.id === page);
+    page === 'cover' ? cover : page === 'read-first' ? readFirst : page === 'my-page' ? mine : sheets.find((sheet) => sheet.id === page);
 
   let here = 'cover';
   /** The page that an address asked for before a booklet was open. */
@@ -101,7 +98,7 @@ async function start(main: HTMLElement, data: BookletData): Promise<void> {
     const known = pageNames().includes(page);
     if (known && !open && page !== 'cover') wanted = page;
     here = open && known ? page : 'cover';
-    for (const each of [cover, readFirst, mine, rating, ...sheets]) each?.classList.toggle('is-open', each === elementOf(here));
+    for (const each of pages) each.classList.toggle('is-open', each === elementOf(here));
     main.classList.toggle('answers-at-end', keeper.settings.flow === 'end');
     for (const mark of document.querySelectorAll('.ribbon a')) {
       if (mark.getAttribute('href') === `#${here}`) mark.setAttribute('aria-current', 'page');
@@ -121,8 +118,8 @@ async function start(main: HTMLElement, data: BookletData): Promise<void> {
     runningMark.className = `running-mark in-${booklet?.bookmark.colour ?? 'red'}`;
     render(<CoverPage desk={desk} onOpen={opened} />, coverRoom);
     render(here === 'read-first' ? <ReadFirst desk={desk} /> : null, readFirst);
-    for (const each of rooms) if (each) render(here === `stop-${each.stop.id}` ? <Answering desk={desk} stop={each.stop} key={booklet?.id} /> : null, each.room);
-    if (ratingRoom) render(here === 'rating' && data.rating ? <Late desk={desk} load={parts.rating} props={{ rating: data.rating }} key={booklet?.id} /> : null, ratingRoom);
+    for (const { to, stop, sheet, room } of rooms)
+      render(here !== sheet.id ? null : stop ? <Answering desk={desk} stop={stop} key={booklet?.id} /> : <Late desk={desk} load={parts.whole} props={{ to }} key={booklet?.id} />, room);
     const title = (
       <h2 id="my-page-title" tabIndex={-1}>
         {words.screen.mine.title}
@@ -160,13 +157,11 @@ async function start(main: HTMLElement, data: BookletData): Promise<void> {
   // On paper each answer stands on its own sheet; it is put there for the printer alone.
   let kept: { readonly Kept: Awaited<ReturnType<typeof parts.kept>>; readonly desk: WholeDesk } | undefined;
   function toPaper(printing: boolean): void {
-    const put = (to: string, sheet: HTMLElement, paper: HTMLElement) => {
+    for (const { to, sheet, paper } of rooms) {
       const has = printing && keeper.booklet?.entries.some((entry) => entry.to === to) === true;
       sheet.classList.toggle('has-answer', has && kept !== undefined);
       render(has && kept ? <kept.Kept desk={kept.desk} to={to} /> : null, paper);
-    };
-    for (const each of rooms) if (each) put(each.stop.id, each.sheet, each.paper);
-    if (rating && ratingPaper) put(wholeBook, rating, ratingPaper);
+    }
   }
   function ready(): void {
     void Promise.all([parts.kept(), desk.allWords()]).then(([Kept, all]) => (kept = { Kept, desk: { ...desk, words: all } }));

@@ -34,7 +34,7 @@ export function isJudged(stop: Pick<StackStop, 'about' | 'kind'>): boolean {
 }
 
 /** Something to look at: a child that passed, or could not tell, gave an answer and nothing to judge. */
-const canBeJudged = ({ kind }: Value): boolean => kind !== 'passed' && kind !== 'cannot-tell' && kind !== 'stars' && kind !== 'because';
+const canBeJudged = ({ kind }: Value): boolean => kind !== 'passed' && kind !== 'cannot-tell' && kind !== 'stars' && kind !== 'because' && kind !== 'chosen';
 
 /** Every answer of one pack that can be judged: stop by stop, within a stop in the seed's order and not in that of the children. */
 export function judgeables(stack: Stack, pack: StackPack, seed: string): readonly Judgeable[] {

@@ -1,4 +1,5 @@
-import { wholeBook, type Value } from '../core/booklet/booklet.ts';
+import { bestOf, wholeBook, type Value } from '../core/booklet/booklet.ts';
+import type { FileWords } from '../core/booklet/write-booklet-file.ts';
 import { isJudged, type Scores } from './judging.ts';
 import { answersIn, type Stack, type StackBooklet } from './stack.ts';
 import type { StackPack } from '../core/pack/stack-pack.ts';
@@ -8,8 +9,8 @@ export interface TableWords {
   /** How many traits the second scorer's columns are told apart by. */
   readonly second: (trait: string) => string;
   readonly markOf: (booklet: StackBooklet) => string;
-  readonly kinds: Readonly<Record<Value['kind'], string>>;
-  readonly wholeBook: string;
+  /** As in the booklet's own file. */
+  readonly file: Pick<FileWords, 'kinds' | 'whole' | 'chosen'>;
 }
 
 /** Everything on the desk as a table: a row for each thing that was kept, with the scores of its answer on the answer's first row. Scores stand only where something is judged. */
@@ -22,13 +23,13 @@ export function stackTable(stack: Stack, pack: StackPack, scores: Scores, second
       answersIn(one).flatMap(({ key, to, entries }) => {
         const index = pack.stops.findIndex(({ id }) => id === to);
         const stop = pack.stops[index];
-        const place: readonly (string | number)[] = stop ? [index + 1, stop.ask] : [to === wholeBook ? words.wholeBook : to, pack.rating?.ask ?? ''];
+        const place: readonly (string | number)[] = stop ? [index + 1, stop.ask] : to === wholeBook ? [words.file.whole, pack.rating?.ask ?? ''] : to === bestOf ? [words.file.kinds.chosen, pack.bestOf?.ask ?? ''] : [to, ''];
         return entries.map(({ value }, row) => [
           words.markOf(one),
           pack.title,
           ...place,
-          words.kinds[value.kind],
-          wordsOf(value),
+          words.file.kinds[value.kind],
+          wordsOf(value, words),
           ...[scores, ...(second ? [second] : [])].flatMap((each) => traits.map((trait) => (row === 0 && stop && isJudged(stop) ? (each[key]?.[trait] ?? '') : ''))),
         ]);
       }),
@@ -37,7 +38,7 @@ export function stackTable(stack: Stack, pack: StackPack, scores: Scores, second
 }
 
 /** What a cell can hold of a value: its words, or the words beside it. */
-function wordsOf(value: Value): string | number {
+function wordsOf(value: Value, { file }: TableWords): string | number {
   switch (value.kind) {
     case 'written':
     case 'said':
@@ -51,6 +52,8 @@ function wordsOf(value: Value): string | number {
       return value.about;
     case 'stars':
       return value.stars;
+    case 'chosen':
+      return file.chosen(value.best, value.last);
     case 'voice':
     case 'passed':
     case 'cannot-tell':

@@ -1,4 +1,4 @@
-import { isEmpty, textOf, wholeBook, type Booklet, type Bookmark, type Entry } from '../core/booklet/booklet.ts';
+import { isAtNoStop, isEmpty, textOf, type Booklet, type Bookmark, type Entry } from '../core/booklet/booklet.ts';
 import { mergeBooklets } from '../core/booklet/merge-booklets.ts';
 import type { StackPack } from '../core/pack/stack-pack.ts';
 import { hashOf } from './shuffle.ts';
@@ -71,12 +71,12 @@ export function packOf(stack: Stack, name: PackName): StackPack | undefined {
   return stack.packs.find((each) => isSamePack(each, name));
 }
 
-/** All that one booklet says to one stop, or to the whole book. */
+/** All that one booklet says to one stop, to the whole book, or of a few books. */
 export interface Answer {
   /** Names this answer as it is now: of whose booklet, to what, with which content. Sixteen letters that tell nobody anything. */
   readonly key: string;
   readonly from: StackBooklet;
-  /** Id of the stop, or `whole book`. */
+  /** Id of the stop, `whole book` or `best of`. */
   readonly to: string;
   /** What was kept, empty things left out; at least one. */
   readonly entries: readonly Entry[];
@@ -131,8 +131,8 @@ export function packBehind(stack: Stack, name: PackName): { readonly pack: Stack
   const known = packOf(stack, name);
   if (known) return { pack: known, known: true };
   const booklets = stack.booklets.filter(({ booklet }) => isOfPack(booklet, name)).map(({ booklet }) => booklet);
-  const prompts = new Map(booklets.flatMap((booklet) => booklet.prompts.filter(({ of }) => of !== wholeBook).map((prompt) => [prompt.of, prompt] as const)));
-  const missing = [...new Set(booklets.flatMap(({ entries }) => entries.map(({ to }) => to)))].filter((to) => to !== wholeBook && !prompts.has(to));
+  const prompts = new Map(booklets.flatMap((booklet) => booklet.prompts.filter(({ of }) => !isAtNoStop(of)).map((prompt) => [prompt.of, prompt] as const)));
+  const missing = [...new Set(booklets.flatMap(({ entries }) => entries.map(({ to }) => to)))].filter((to) => !isAtNoStop(to) && !prompts.has(to));
   const stops = [...prompts.values()].sort((a, b) => a.number - b.number).map(({ of, opening, ask, about }) => bareStop(of, opening ?? 1, ask, about));
   return { pack: { slug: name.slug, language: name.language, title: booklets[0]?.pack.title ?? name.slug, stops: [...stops, ...missing.map((to) => bareStop(to, 1, to, undefined))] }, known: false };
 }

@@ -1,3 +1,5 @@
+import { shownCounts, type Audience, type Shown } from './small-numbers.ts';
+
 /**
  * The stars that children gave a book. Stars are an order, no measure: they are counted and have a middle, never a mean.
  * Source: S. Jamieson 2004, Medical Education 38:1217-1218. Words for small numbers: "18 of 22", no percentages.
@@ -32,31 +34,9 @@ export function starsOf(ratings: readonly number[], outOf: number): Stars {
   };
 }
 
-/** Who looks: the teacher in private, or anybody: families, a wall, a colleague. */
-export type Audience = 'teacher' | 'anybody';
-
-/** Fewer than so many: nobody else is told anything. Fewer than the second: only how many rated. */
-export const leastTold = 5;
-export const leastShown = 10;
-
-/** What of a class's stars may be seen. */
-export type ShownStars =
-  | { readonly kind: 'nothing'; readonly why: 'too few' | 'nobody rated' }
-  /** Only how many rated: a few, or all alike, would tell what each child gave. */
-  | { readonly kind: 'only how many'; readonly n: number; readonly why: 'few' | 'all alike' }
-  | { readonly kind: 'all'; readonly stars: Stars };
-
-/**
- * The rules for small numbers. Source: NCES 2011-603, SLDS Technical Brief 3: minimum group sizes in US states are 5 to 30,
- * most often 10. That all alike is hidden as well: common practice, no source, since it discloses everyone's.
- */
-export function shownStars(stars: Stars, audience: Audience): ShownStars {
-  if (stars.n === 0) return { kind: 'nothing', why: 'nobody rated' };
-  if (audience === 'teacher') return { kind: 'all', stars };
-  if (stars.n < leastTold) return { kind: 'nothing', why: 'too few' };
-  if (stars.n < leastShown) return { kind: 'only how many', n: stars.n, why: 'few' };
-  if (stars.counts.includes(stars.n)) return { kind: 'only how many', n: stars.n, why: 'all alike' };
-  return { kind: 'all', stars };
+/** The stars that may be seen, by the rules for small numbers. */
+export function shownStars(stars: Stars, audience: Audience): Shown<Stars> {
+  return shownCounts(stars, stars.n, stars.counts, audience);
 }
 
 /** Between which shares the true one lies with 95 % confidence, if `some` of `n` said yes. Source: E. B. Wilson 1927, J. American Statistical Association 22:209-212. */

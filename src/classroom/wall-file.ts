@@ -9,6 +9,8 @@ export interface WallWords {
   readonly feelings: string;
   readonly feelingLine: (answered: number, words: readonly (readonly [word: string, children: number])[]) => string;
   readonly stars: string;
+  readonly chosen: string;
+  readonly chosenLine: (book: string, children: number) => string;
   readonly starLine: (stars: number, children: number, words: string) => string;
   readonly howMany: (children: number) => string;
 }
@@ -34,7 +36,8 @@ export function writeWallFile(page: WallPage, words: WallWords, file: FileWords,
     `<p class="quiet">${escaped(words.lead)}</p>`,
     ...page.answers.map(({ stop, entries }) => `<section>\n<h2${lang}>${escaped(stop.ask)}</h2>\n<div${lang}>${entries.map((entry) => entryHtml(entry, file)).join('\n')}</div>\n</section>`),
     ...feelingSection(page, words, lang),
-    ...starSection(page, words),
+    ...lineSection(words.stars, starLines(page.stars, page.starWords, words)),
+    ...lineSection(words.chosen, chosenLines(page.chosen, words)),
     '</main>',
     '</body>',
     '</html>',
@@ -57,14 +60,20 @@ export function feelingLine({ answered, words: found }: WallPage['feelings'][num
       );
 }
 
-function starSection({ stars, starWords }: WallPage, words: WallWords): readonly string[] {
-  const lines = starLines(stars, starWords, words);
-  return lines.length === 0 ? [] : ['<section>', `<h2>${escaped(words.stars)}</h2>`, ...lines.map((line) => `<p>${escaped(line)}</p>`), '</section>'];
+function lineSection(title: string, lines: readonly string[]): readonly string[] {
+  return lines.length === 0 ? [] : ['<section>', `<h2>${escaped(title)}</h2>`, ...lines.map((line) => `<p>${escaped(line)}</p>`), '</section>'];
 }
 
 /** The stars as lines of words, the most first; only how many where the rules for small numbers say so; none at all below. */
 export function starLines(shown: WallPage['stars'], starWords: readonly string[], words: WallWords): readonly string[] {
   if (shown.kind === 'nothing') return [];
   if (shown.kind === 'only how many') return [words.howMany(shown.n)];
-  return shown.stars.counts.map((count, index) => words.starLine(index + 1, count, starWords[index] ?? '')).reverse();
+  return shown.counts.counts.map((count, index) => words.starLine(index + 1, count, starWords[index] ?? '')).reverse();
+}
+
+/** The first choices among a few books, book by book in the order in which they were offered: a list, and no ranking. */
+export function chosenLines(shown: WallPage['chosen'], words: WallWords): readonly string[] {
+  if (shown.kind === 'nothing') return [];
+  if (shown.kind === 'only how many') return [words.howMany(shown.n)];
+  return shown.counts.books.map(({ book, best }) => words.chosenLine(book, best));
 }

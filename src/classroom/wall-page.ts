@@ -1,9 +1,11 @@
 import type { Entry } from '../core/booklet/booklet.ts';
 import type { StackPack } from '../core/pack/stack-pack.ts';
+import { booksChosen, shownChosen, type BooksChosen } from './best-of.ts';
 import { feelingCounts, starsGiven, type FeelingCount } from './counts.ts';
 import { isJudged } from './judging.ts';
 import { answersTo, type Stack } from './stack.ts';
-import { leastShown, leastTold, shownStars, type ShownStars } from './stars.ts';
+import { shownCounts, type Shown } from './small-numbers.ts';
+import { shownStars, type Stars } from './stars.ts';
 
 /**
  * The page for families or the wall: only what a teacher ticked, and only counts that are large enough to point at nobody. It knows
@@ -11,9 +13,10 @@ import { leastShown, leastTold, shownStars, type ShownStars } from './stars.ts';
  */
 export interface WallPage {
   readonly pack: StackPack;
-  readonly stars: ShownStars;
+  readonly stars: Shown<Stars>;
   /** What each number of stars was called. */
   readonly starWords: readonly string[];
+  readonly chosen: Shown<BooksChosen>;
   readonly feelings: readonly ShownFeelings[];
   readonly answers: readonly { readonly stop: StackPack['stops'][number]; readonly number: number; readonly entries: readonly Entry[] }[];
 }
@@ -33,11 +36,11 @@ export function wallPage(stack: Stack, pack: StackPack, shared: readonly string[
     pack,
     stars: shownStars(given.stars, 'anybody'),
     starWords: given.words,
+    chosen: shownChosen(booksChosen(stack, pack), 'anybody'),
     feelings: feelingCounts(stack, pack).flatMap(({ number, stop, answered, words }): readonly ShownFeelings[] => {
-      // The same rules as for stars: fewer than five, nothing; fewer than ten, or all alike, only how many answered.
-      if (answered < leastTold) return [];
-      const tells = answered < leastShown || words.some(({ children }) => children === answered);
-      return [{ number, ask: stop.ask, answered, words: tells ? [] : words }];
+      const sizes = words.map(({ children }) => children);
+      const shown = shownCounts(words, answered, sizes, 'anybody');
+      return shown.kind === 'nothing' ? [] : [{ number, ask: stop.ask, answered, words: shown.kind === 'all' ? words : [] }];
     }),
     answers: pack.stops.flatMap((stop, index) =>
       isJudged(stop)

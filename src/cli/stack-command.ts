@@ -32,8 +32,7 @@ function tableOf({ stack, first, second }: ReadStack): string {
       heads,
       second: secondHead,
       markOf,
-      kinds: enBooklet.file.kinds,
-      wholeBook: stackInEnglish.look.whole,
+      file: enBooklet.file,
     }),
   );
   return csv(rows);

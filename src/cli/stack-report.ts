@@ -1,5 +1,6 @@
 import type { Coefficient } from '../classroom/agreement.ts';
 import { compare, type Compared } from '../classroom/compare.ts';
+import { booksChosen } from '../classroom/best-of.ts';
 import { feelingCounts, framesUsed, starsGiven, stopCounts } from '../classroom/counts.ts';
 import { judgeables, traitCounts } from '../classroom/judging.ts';
 import { packBehind, packsAnswered, type StackBooklet } from '../classroom/stack.ts';
@@ -30,6 +31,7 @@ function booksOf({ stack, first, second }: ReadStack) {
       feelings: feelingCounts(stack, pack),
       frames: framesUsed(stack, pack),
       stars: starsGiven(stack, pack),
+      chosen: booksChosen(stack, pack),
       judgeable: judged.length,
       traits: traitCounts(judged, scoring),
       agreement: both.filter(({ agreement }) => agreement.n > 0),
@@ -44,7 +46,7 @@ export function figuresOf(read: ReadStack): object {
     files,
     merged,
     setAside: aside,
-    books: booksOf(read).map(({ pack, known, booklets, stops, feelings, frames, stars, judgeable, traits, agreement }) => ({
+    books: booksOf(read).map(({ pack, known, booklets, stops, feelings, frames, stars, chosen, judgeable, traits, agreement }) => ({
       pack: pack.slug,
       language: pack.language,
       title: pack.title,
@@ -54,6 +56,7 @@ export function figuresOf(read: ReadStack): object {
       feelings: feelings.map(({ stop, answered, cannotTell, words }) => ({ stop: stop.id, answered, cannotTell, words: words.map(({ word, children, chose }) => ({ word, children, chose })) })),
       frames: frames.map(({ stop, wrote, ownWay, frames: used }) => ({ stop: stop.id, wrote, ownWay, frames: used })),
       stars: { outOf: stars.outOf, counts: stars.stars.counts, n: stars.stars.n, middle: stars.stars.middle ?? null, mostOften: stars.stars.mostOften },
+      bestOf: chosen,
       judgeable,
       traits,
       agreement: agreement.map(lineAsData),
@@ -72,7 +75,7 @@ export function stackInWords(read: ReadStack): string {
 }
 
 function bookInWords(book: Book): readonly string[] {
-  const { pack, known, booklets, stops, feelings, frames, stars, judgeable, traits, agreement } = book;
+  const { pack, known, booklets, stops, feelings, frames, stars, chosen, judgeable, traits, agreement } = book;
   const { kinds } = enBooklet.file;
   return [
     '',
@@ -101,6 +104,7 @@ function bookInWords(book: Book): readonly string[] {
       : []),
     `  ${say.counts.stars}`,
     ...starsInWords(stars),
+    ...(pack.bestOf || chosen.n > 0 ? [`  ${say.counts.chosen.title}`, `     ${chosenInWords(chosen)}`] : []),
     ...(judgeable === 0 ? [] : [`  ${say.answers(judgeable)} can be judged.`]),
     ...traits.filter(({ n }) => n > 0).map(({ trait, counts, n }) => `     ${trait}: ${say.agree.ofN(counts.at(-1) ?? 0, n)}`),
     ...(agreement.length === 0
@@ -119,6 +123,12 @@ function starsInWords({ stars, words }: Book['stars']): readonly string[] {
     ...stars.counts.map((count, index) => `     ${String(count).padStart(3)}  ${say.counts.starRow(index + 1, words[index] ?? '')}`).reverse(),
     `     ${[...(stars.middle ? [say.counts.middle(...stars.middle)] : []), say.counts.mostOften(stars.mostOften)].join(' ')}`,
   ];
+}
+
+function chosenInWords({ books, n, nLast }: Book['chosen']): string {
+  if (n + nLast === 0) return say.counts.chosen.none;
+  const ends = (end: 'best' | 'last') => books.map((each) => [each.book, each[end]] as const);
+  return say.counts.chosen.text(ends('best'), n, ends('last'), nLast);
 }
 
 function told(coefficient: Coefficient): string {

@@ -104,6 +104,8 @@ export interface FactsOf {
   'reading/unknown': { readonly reading: number };
   'frames/missing': { readonly stop: string };
   'models/missing': { readonly stop: string; readonly found: number };
+  'best-of/how-many': { readonly found: number; readonly least: number; readonly most: number };
+  'best-of/twice': { readonly book: string };
   'home/too-many-prompts': { readonly found: number; readonly most: number };
   'privacy/roster-name': { readonly name: string };
   'privacy/roster-unread': Record<never, never>;

@@ -11,6 +11,7 @@ export interface BookletData {
   readonly stops: readonly StopData[];
   readonly feelings: readonly FeelingData[];
   readonly rating: { readonly ask: string; readonly words: readonly string[]; readonly reasons: readonly string[] } | undefined;
+  readonly bestOf: PackFields['bestOf'];
 }
 
 export interface StopData {
@@ -62,7 +63,7 @@ interface Words {
 }
 
 export function bookletData(pack: PackFields & { readonly slug: string }, words: Words): BookletData {
-  const { rating } = pack;
+  const { rating, bestOf } = pack;
   return {
     slug: pack.slug,
     language: pack.language,
@@ -83,6 +84,7 @@ export function bookletData(pack: PackFields & { readonly slug: string }, words:
     })),
     feelings: feelingsOf(pack, words),
     rating: rating && { ask: rating.ask, words: starWords(words.booklet.starWords, rating.outOf), reasons: rating.reasons ?? [] },
+    bestOf,
   };
 }
 

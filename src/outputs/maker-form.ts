@@ -13,7 +13,7 @@ const chapterPaths = {
   class: ['for.grades', 'for.minutes', 'aims', 'care', 'for.ruling'],
   stops: ['stops'],
   words: ['words', 'feelings'],
-  after: ['questions', 'rubric', 'rating', 'what fell flat'],
+  after: ['questions', 'rubric', 'rating', 'best of', 'what fell flat'],
   home: ['home', 'body'],
   readings: ['readings', 'pace', 'durations'],
   pictures: ['pictures', 'recording'],

@@ -24,5 +24,5 @@ test('a file holds what the stack needs and comes back as the same', () => {
   const [file] = stackFiles({ shown: shown(1) });
   expect(file?.url).toBe('packs/book-0/stack.json');
   expect(readStackPack(JSON.parse(file?.text ?? ''))).toEqual({ ...stackPackOf(pack), slug: 'book-0' });
-  expect(Object.keys(JSON.parse(file?.text ?? '') as object).sort()).toEqual(['feelings', 'format', 'language', 'rating', 'rubric', 'slug', 'stops', 'title', 'version', 'words']);
+  expect(Object.keys(JSON.parse(file?.text ?? '') as object).sort()).toEqual(['bestOf', 'feelings', 'format', 'language', 'rating', 'rubric', 'slug', 'stops', 'title', 'version', 'words']);
 });

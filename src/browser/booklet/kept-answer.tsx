@@ -47,6 +47,12 @@ export function KeptValue({ say, value }: { readonly say: Phrases['booklet']['fi
           <span>{say.stars(value.stars, value.of, value.words)}</span>
         </p>
       );
+    case 'chosen':
+      return (
+        <p class="kept-text" dir="auto">
+          {say.chosen(value.best, value.last)}
+        </p>
+      );
     case 'voice':
       return <Sound type={value.type} data={value.data} name={say.seconds(value.seconds)} />;
     case 'photo':

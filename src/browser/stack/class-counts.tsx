@@ -2,6 +2,8 @@ import type { JSX } from 'preact';
 import { FeelingPath } from '../../../layouts/parts/feeling-path.tsx';
 import { feelingPath } from '../../core/measure/feeling-path.ts';
 import { feelingCounts, framesUsed, starsGiven, stopCounts } from '../../classroom/counts.ts';
+import { booksChosen } from '../../classroom/best-of.ts';
+import { ChosenFigure } from './chosen-figure.tsx';
 import type { Desk, Here } from './desk.ts';
 import { FeelingsFigure } from './feelings-figure.tsx';
 import { StarsFigure } from './stars-figure.tsx';
@@ -14,6 +16,7 @@ export function ClassCounts({ desk, here }: { readonly desk: Desk; readonly here
   const lang = desk.langOf(pack);
   const frames = framesUsed(stack, pack).filter(({ wrote }) => wrote > 0);
   const given = starsGiven(stack, pack);
+  const chosen = booksChosen(stack, pack);
   const { kinds } = desk.words.booklet.file;
   return (
     <>
@@ -104,6 +107,18 @@ export function ClassCounts({ desk, here }: { readonly desk: Desk; readonly here
           </>
         )}
       </section>
+      {(pack.bestOf ?? chosen.n > 0) && (
+        <section class="counted">
+          {chosen.n + chosen.nLast === 0 ? (
+            <>
+              <h3>{say.chosen.title}</h3>
+              <p>{say.chosen.none}</p>
+            </>
+          ) : (
+            <ChosenFigure id="class-chosen" desk={desk} chosen={chosen} lang={lang} />
+          )}
+        </section>
+      )}
     </>
   );
 }

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { bookmarkColours, bookmarkPatterns, newBooklet, put, wholeBook, type Value } from '../../core/booklet/booklet.ts';
+import { bestOf, bookmarkColours, bookmarkPatterns, newBooklet, put, wholeBook, type Value } from '../../core/booklet/booklet.ts';
+import { chosenOf } from '../../core/booklet/chosen.ts';
 import { packOf, packsAnswered, putBooklet } from '../../classroom/stack.ts';
 import type { StackPack } from '../../core/pack/stack-pack.ts';
 import { useOwnId } from '../booklet/own-id.ts';
@@ -81,6 +82,14 @@ export function FromPaper({ desk, onDone }: { readonly desk: Desk; readonly onDo
             <Field label={say.because} name="because" language={desk.language} />
           </li>
         )}
+        {pack.bestOf && (
+          <li>
+            <h4>{pack.bestOf.ask}</h4>
+            {(pack.bestOf.last === undefined ? (['best'] as const) : (['best', 'last'] as const)).map((end) => (
+              <Select label={say[end]} name={end} choices={[['', say.none], ...(pack.bestOf?.books ?? []).map((book) => [book, book] as const)]} />
+            ))}
+          </li>
+        )}
       </ol>
       <p role="status">{told}</p>
       <p class="button-row">
@@ -111,10 +120,12 @@ function valuesTyped(pack: StackPack, read: (name: string) => string, desk: Desk
   const [stars, because] = [Number(read('stars')), read('because')];
   const of = pack.rating?.outOf ?? 5;
   const words = desk.words.booklet.starWords;
+  const chosen = chosenOf(pack.bestOf?.books ?? [], read('best') || undefined, read('last') || undefined);
   return [
     ...stops,
     ...(stars > 0 ? [[wholeBook, { kind: 'stars', stars, of, words: words[Math.round(((stars - 1) * (words.length - 1)) / (of - 1))] ?? '' }] as const] : []),
     ...(because === '' ? [] : [[wholeBook, { kind: 'because', text: because }] as const]),
+    ...(chosen ? [[bestOf, chosen] as const] : []),
   ];
 }
 

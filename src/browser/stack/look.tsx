@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { Face } from '../../../layouts/parts/face.tsx';
-import { wholeBook } from '../../core/booklet/booklet.ts';
+import { bestOf, wholeBook } from '../../core/booklet/booklet.ts';
 import { feelingCounts, feelingsNamed, nameOfFeeling } from '../../classroom/counts.ts';
 import { isJudged } from '../../classroom/judging.ts';
 import { answersIn, answersTo } from '../../classroom/stack.ts';
@@ -36,10 +36,14 @@ interface Props {
   readonly here: Here;
 }
 
-/** A stop's question, or what was asked about the whole book. */
+/** The questions of the stops, and what was asked about the whole book and among a few. */
 export function questionsOf({ pack, booklets }: Here): readonly { readonly to: string; readonly number: number; readonly ask: string }[] {
-  const asked = pack.rating?.ask ?? booklets.flatMap(({ booklet }) => booklet.prompts.find(({ of }) => of === wholeBook)?.ask ?? [])[0];
-  return [...pack.stops.map(({ id, ask }, index) => ({ to: id, number: index + 1, ask })), ...(asked === undefined ? [] : [{ to: wholeBook, number: pack.stops.length + 1, ask: asked }])];
+  const own = { [wholeBook]: pack.rating?.ask, [bestOf]: pack.bestOf?.ask };
+  const atNoStop = ([wholeBook, bestOf] as const).flatMap((to) => {
+    const ask = own[to] ?? booklets.flatMap(({ booklet }) => booklet.prompts.find(({ of }) => of === to)?.ask ?? [])[0];
+    return ask === undefined ? [] : [{ to, ask }];
+  });
+  return [...pack.stops.map(({ id, ask }) => ({ to: id, ask })), ...atNoStop].map((each, index) => ({ ...each, number: index + 1 }));
 }
 
 function ByStop({ desk, here }: Props): JSX.Element {
@@ -52,6 +56,7 @@ function ByStop({ desk, here }: Props): JSX.Element {
   if (!question) return <p>{say.nobody}</p>;
   const stop = pack.stops.find(({ id }) => id === question.to);
   const answers = answersTo(desk.state.stack, pack, question.to);
+  const { file } = desk.words.booklet;
   const passed = answers.filter(({ entries }) => entries.some(({ value }) => value.kind === 'passed')).length;
   const lang = desk.langOf(pack);
   return (
@@ -64,7 +69,7 @@ function ByStop({ desk, here }: Props): JSX.Element {
         onChoose={(chosen) => setPlace(Number(chosen))}
       />
       <section class="one-question" aria-labelledby="question">
-        <p class="place">{stop ? say.place(question.number, stop.at.opening) : say.whole}</p>
+        <p class="place">{stop ? say.place(question.number, stop.at.opening) : question.to === wholeBook ? file.whole : file.kinds.chosen}</p>
         <h3 id="question" lang={lang}>
           {question.ask}
         </h3>

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
-import { At, Figure } from '../../../layouts/parts/figure.tsx';
 import { wilsonInterval, type Stars } from '../../classroom/stars.ts';
 import type { Desk } from './desk.ts';
+import { DotsFigure } from './dots-figure.tsx';
 
 interface Props {
   readonly id: string;
@@ -9,50 +9,17 @@ interface Props {
   readonly stars: Stars;
   /** What each number of stars was called; empty where nobody gave it. */
   readonly words: readonly string[];
-  readonly note: string | undefined;
+  readonly note: string;
 }
-
-/** So many dots stand in one line: they keep their size on the narrowest page. */
-const inALine = 18;
-const lineHeight = 16;
 
 /** Stars as dots, one for each child, the most stars on top; in words, and as a table. */
 export function StarsFigure({ id, desk, stars, words, note }: Props): JSX.Element {
   const say = desk.words.stack.counts;
-  const of = stars.counts.length;
-  let top = 0;
-  const rows = stars.counts
-    .map((count, index) => ({ n: index + 1, count, words: words[index] ?? '' }))
-    .reverse()
-    .map((row) => {
-      const laid = { ...row, y: top };
-      top += 24 + lineHeight * Math.max(1, Math.ceil(row.count / inALine)) + 8;
-      return laid;
-    });
+  const rows = stars.counts.map((count, index) => ({ name: say.starRow(index + 1, words[index] ?? ''), full: count })).reverse();
   return (
-    <Figure
-      id={id}
-      title={say.stars}
-      headingLevel={3}
-      height={top}
-      drawing={rows.map(({ n, count, words: name, y }) => (
-        <>
-          <text x="0" y={y + 15} class="italic">
-            {say.starRow(n, name)}
-          </text>
-          {Array.from({ length: count }, (_, dot) => (
-            <At x={2.2 + (dot % inALine) * (97 / inALine)} y={y + 24 + lineHeight * (Math.floor(dot / inALine) + 0.5)}>
-              <path class="full" stroke="none" d="M5 .4C4.6 3.6 2.3 5.1-.5 4.9S-5 2.6-4.8-.4-2-5 .8-4.8 5.3-2.6 5 .4Z" />
-            </At>
-          ))}
-          {count === 0 && <line class="hair" x1="1%" x2="12%" y1={y + 32} y2={y + 32} />}
-        </>
-      ))}
-      text={starsInWords(desk, stars)}
-      table={{ summary: say.table, heads: say.starsHeads, rows: stars.counts.map((count, index) => [say.starRow(index + 1, words[index] ?? ''), count]).reverse() }}
-    >
-      {note !== undefined && of > 0 && <p class="figure-key">{note}</p>}
-    </Figure>
+    <DotsFigure id={id} title={say.stars} rows={rows} text={starsInWords(desk, stars)} table={{ summary: say.table, heads: say.starsHeads, rows: rows.map(({ name, full }) => [name, full]) }}>
+      <p class="figure-key">{note}</p>
+    </DotsFigure>
   );
 }
 

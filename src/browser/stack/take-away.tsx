@@ -22,7 +22,7 @@ export function TakeAway({ desk }: { readonly desk: Desk }): JSX.Element | null 
   const page = wallPage(stack, pack, shared);
   const saveTable = () => {
     const { second: secondHead, ...heads } = say.table;
-    const words = { heads, second: secondHead, markOf: (one: Here['booklets'][number]) => desk.markOf(one), kinds: desk.words.booklet.file.kinds, wholeBook: desk.words.stack.look.whole };
+    const words = { heads, second: secondHead, markOf: (one: Here['booklets'][number]) => desk.markOf(one), file: desk.words.booklet.file };
     const name = `${pack.slug}-${pack.language}-answers.csv`;
     saveFile(new File([csv(stackTable(stack, pack, scoring.scores, second?.steps === scoring.steps ? second.scores : undefined, words))], name, { type: 'text/csv' }));
     desk.announce(desk.words.stack.judge.saved(name));

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { feelingLine, starLines } from '../../classroom/wall-file.ts';
+import { chosenLines, feelingLine, starLines } from '../../classroom/wall-file.ts';
 import type { WallPage } from '../../classroom/wall-page.ts';
 import { Values } from './answer.tsx';
 import type { Desk } from './desk.ts';
@@ -9,7 +9,8 @@ export function Wall({ desk, page }: { readonly desk: Desk; readonly page: WallP
   const say = desk.words.stack.take;
   const lang = desk.langOf(page.pack);
   const stars = starLines(page.stars, page.starWords, say.wall);
-  if (page.answers.length + page.feelings.length + stars.length === 0) return <p class="note">{say.emptyPage}</p>;
+  const chosen = chosenLines(page.chosen, say.wall);
+  if (page.answers.length + page.feelings.length + stars.length + chosen.length === 0) return <p class="note">{say.emptyPage}</p>;
   return (
     <div class="wall-page" role="group" aria-label={say.preview}>
       <p class="wall-title">{say.wall.title(page.pack.title)}</p>
@@ -40,14 +41,20 @@ export function Wall({ desk, page }: { readonly desk: Desk; readonly page: WallP
           ))}
         </>
       )}
-      {stars.length > 0 && (
-        <>
-          <p class="wall-part">{say.wall.stars}</p>
-          {stars.map((line) => (
-            <p class="wall-line">{line}</p>
-          ))}
-        </>
-      )}
+      <Lines title={say.wall.stars} lines={stars} />
+      <Lines title={say.wall.chosen} lines={chosen} />
     </div>
+  );
+}
+
+function Lines({ title, lines }: { readonly title: string; readonly lines: readonly string[] }): JSX.Element | null {
+  if (lines.length === 0) return null;
+  return (
+    <>
+      <p class="wall-part">{title}</p>
+      {lines.map((line) => (
+        <p class="wall-line">{line}</p>
+      ))}
+    </>
   );
 }

@@ -22,6 +22,8 @@ export const limits = {
   /** Marks of one drawing, and numbers of one line (three a point). */
   marks: 10_000,
   points: 300_000,
+  /** Books to choose from; a pack offers no more than six. */
+  books: 20,
   /** Openings of a booklet on some device that wrote into it. */
   writers: 20_000,
 } as const;
@@ -63,6 +65,12 @@ const mark = v.variant('do', [
   v.object({ do: v.literal('face'), eyes: v.picklist(eyes), brows: v.picklist(brows), mouth: v.picklist(mouths), ...at }),
 ]);
 
+/** Of a few books the one that is chosen first, and the one that could wait; `of` are all that could be chosen. */
+const chosen = v.pipe(
+  v.object({ kind: v.literal('chosen'), best: v.optional(text(limits.asked)), last: v.optional(text(limits.asked)), of: v.pipe(v.array(text(limits.asked)), v.maxLength(limits.books)) }),
+  v.check(({ best, last, of }) => [best, last].every((each) => each === undefined || of.includes(each)) && (best === undefined || best !== last)),
+);
+
 export const valueSchema = v.variant('kind', [
   v.object({ kind: v.literal('written'), text: text(), frames: v.pipe(v.array(text(limits.asked)), v.maxLength(200)) }),
   v.object({ kind: v.literal('feeling'), word: text(limits.asked), family: v.optional(word), strength: v.optional(whole(1, 3)) }),
@@ -75,13 +83,16 @@ export const valueSchema = v.variant('kind', [
   v.object({ kind: v.literal('passed') }),
   v.object({ kind: v.literal('stars'), stars: whole(1, 5), of: whole(1, 5), words: text(limits.asked) }),
   v.object({ kind: v.literal('because'), text: text() }),
+  chosen,
 ]);
 
+/** A stop's id has no space, so that none can be taken for one of the others. */
+const about = v.union([word, v.picklist(['whole book', 'best of'])]);
 const count = whole(1, Number.MAX_SAFE_INTEGER);
 
 export const entrySchema = v.object({
-  /** Id of the stop, or `whole book`. */
-  to: v.union([word, v.literal('whole book')]),
+  /** Id of the stop, `whole book` or `best of`. */
+  to: about,
   value: valueSchema,
   writer: random,
   count,
@@ -89,7 +100,7 @@ export const entrySchema = v.object({
 });
 
 export const promptSchema = v.object({
-  of: v.union([word, v.literal('whole book')]),
+  of: about,
   number: whole(1, 1000),
   opening: v.optional(whole(1, 1000)),
   ask: text(limits.asked),

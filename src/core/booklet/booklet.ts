@@ -8,7 +8,8 @@ import type { Entry, Head, Prompt, Value } from './booklet-schema.ts';
  * - `pack`: slug, language and title. `prompts` are the questions as they were shown, so that a
  *   file can be read without the pack. When a pack is reworded, both wordings are kept.
  * - `bookmark`: the pattern and colour that the reader picked in place of a name.
- * - `entries`: each is one thing kept: a text, a drawing, a recording. `to` names the stop, or `whole book`.
+ * - `entries`: each is one thing kept: a text, a drawing, a recording. `to` names the stop, or `whole book`, or `best of`: what of a
+ *   few books was chosen. The last came later; a reader from before leaves it out, says so, and reads the rest.
  *   A stop may have many: a child may write and draw, and two devices may each have written.
  * - `writer` and `count` name an entry for good. A writer is one opening of the booklet on one device (random letters);
  *   it numbers what it writes from 1. Changing an answer is a new entry in place of the old one.
@@ -32,6 +33,10 @@ export type Bookmark = Booklet['bookmark'];
 
 /** What an entry or a prompt is about when it is about no stop but about all of the book. */
 export const wholeBook = 'whole book';
+/** Which of a few books a child would choose. */
+export const bestOf = 'best of';
+/** Whether it is asked at no stop. */
+export const isAtNoStop = (to: string): boolean => to === wholeBook || to === bestOf;
 
 /** Patterns and colours of bookmarks; both are said in words wherever one is shown. */
 export const bookmarkPatterns = ['waves', 'leaves', 'stitches', 'roofs', 'rain'] as const;
@@ -87,6 +92,8 @@ export function isEmpty(value: Value): boolean {
     case 'passed':
     case 'stars':
       return false;
+    case 'chosen':
+      return value.best === undefined && value.last === undefined;
   }
 }
 

@@ -1,5 +1,5 @@
 import { paper } from './booklet-schema.ts';
-import { entriesOf, wholeBook, type Booklet, type Entry, type Kind, type Prompt } from './booklet.ts';
+import { bestOf, entriesOf, isAtNoStop, wholeBook, type Booklet, type Entry, type Kind, type Prompt } from './booklet.ts';
 import { dataBegin, dataEnd, dataText } from './data-block.ts';
 import { drawingSvg, paperColour } from './drawing.ts';
 import { fileStyle, fileStyleHash } from './file-style.ts';
@@ -17,6 +17,7 @@ export interface FileWords {
   readonly passed: string;
   readonly cannotTell: string;
   readonly stars: (stars: number, of: number, words: string) => string;
+  readonly chosen: (best?: string, last?: string) => string;
   readonly untitledDrawing: string;
   readonly untitledPhoto: string;
   readonly seconds: (n: number) => string;
@@ -69,7 +70,7 @@ export interface AnsweredSheet {
 /** Every question in the book's order with its answers; last come answers whose question is missing. */
 export function sheetsOf(booklet: Booklet): readonly AnsweredSheet[] {
   const names = [...new Set([...booklet.prompts.map(({ of }) => of), ...booklet.entries.map(({ to }) => to)])];
-  return [...names.filter((name) => name !== wholeBook), ...names.filter((name) => name === wholeBook)].map((of) => ({
+  return [...names.filter((name) => !isAtNoStop(name)), ...[wholeBook, bestOf].filter((name) => names.includes(name))].map((of) => ({
     of,
     prompts: booklet.prompts.filter((each) => each.of === of),
     entries: entriesOf(booklet, of),
@@ -78,7 +79,7 @@ export function sheetsOf(booklet: Booklet): readonly AnsweredSheet[] {
 
 function sheetHtml({ of, prompts, entries }: AnsweredSheet, words: FileWords): string {
   const first = prompts[0];
-  const place = of === wholeBook ? words.whole : first?.opening === undefined ? of : words.open(first.opening);
+  const place = of === wholeBook ? words.whole : of === bestOf ? words.kinds.chosen : first?.opening === undefined ? of : words.open(first.opening);
   const asked = prompts.map(({ ask }) => `<h2 dir="auto">${escaped(ask)}</h2>`).join('') || `<h2>${escaped(of)}</h2>`;
   const about = first?.about === undefined ? '' : `<p class="quiet">${escaped(words.about[first.about])}</p>`;
   const answers = entries.length === 0 ? `<p class="quiet">${escaped(words.nothing)}</p>` : entries.map((each) => entryHtml(each, words)).join('\n');
@@ -102,6 +103,8 @@ export function entryHtml({ value }: Entry, words: FileWords): string {
       return `${kind}<p class="answer">${escaped(words.passed)}</p>`;
     case 'stars':
       return `${kind}<p class="answer">${escaped(words.stars(value.stars, value.of, value.words))}</p>`;
+    case 'chosen':
+      return `${kind}<p class="answer" dir="auto">${escaped(words.chosen(value.best, value.last))}</p>`;
     case 'voice':
       return `${kind}<p><audio controls preload="none" src="data:${value.type};base64,${value.data}"></audio></p><p class="quiet">${escaped(words.seconds(value.seconds))}</p>`;
     case 'photo':

@@ -2,6 +2,7 @@ import type { Finding, Outcome } from '../finding.ts';
 import type { Pack } from '../pack/pack.ts';
 import { altText } from './alt-text.ts';
 import { balance } from './balance.ts';
+import { bestOf } from './best-of.ts';
 import { blanks } from './blanks.ts';
 import { frames } from './frames.ts';
 import { home } from './home.ts';
@@ -32,6 +33,7 @@ export const rules: Readonly<Record<string, Rule>> = {
   blanks,
   frames,
   home,
+  'best-of': bestOf,
   recording,
   'privacy-roster': privacyRoster,
   'privacy-contact': privacyContact,

@@ -12,7 +12,7 @@ export interface Ground {
   readonly mark: Mark;
   /** A short citation, in the form in which it may stand beside a finding. */
   readonly source?: string;
-  /** The rule's place in the table of practice that the team works from: R prompts, T time, W a week, Vo words, E feelings, L frames, M ways, Q rubrics, F families, D aims. */
+  /** The rule's place in the table of practice that the team works from: R prompts, T time, W a week, Vo words, E feelings, L frames, M ways, Q rubrics, F families, D aims, P ratings. */
   readonly row?: string;
 }
 
@@ -22,6 +22,7 @@ export const groundsOf: Readonly<Partial<Record<Code, Ground>>> = {
   'alt-text/decorative-with-alt': { mark: 'source', source: 'WCAG 2.2, 1.1.1 Non-text Content' },
   'frames/missing': { mark: 'common practice', row: 'L2' },
   'models/missing': { mark: 'common practice', row: 'Q3' },
+  'best-of/how-many': { mark: 'common practice', source: 'best and worst of a few, Behavior Research Methods 53, 2021', row: 'P4' },
   'home/too-many-prompts': { mark: 'common practice', row: 'F5' },
   'text/low-ease': { mark: 'source', source: 'INFLESZ, Barrio-Cantalejo et al. 2008', row: 'F1' },
   'text/too-hard': { mark: 'common practice', source: 'plain-language rules of Head Start', row: 'F1' },

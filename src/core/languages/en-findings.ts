@@ -97,6 +97,8 @@ export const findingsInEnglish: FindingSentences = {
   'reading/unknown': (f) => `Reading ${String(f.reading)} is not in the list "readings". Add it there with its purpose.`,
   'frames/missing': (f) => `Children write at the stop "${f.stop}", and it has no sentence frames. Two or three help those who do not know how to begin.`,
   'models/missing': (f) => `The stop "${f.stop}" has ${f.found === 0 ? 'no model answer' : 'only one model answer'}. Give two, one of them short, so that answers are judged alike.`,
+  'best-of/how-many': (f) => `"best of" offers ${String(f.found)} ${f.found === 1 ? 'book' : 'books'}. A child can choose from ${String(f.least)} to ${String(f.most)}.`,
+  'best-of/twice': (f) => `"best of" names "${f.book}" twice, and nobody could tell which of the two was chosen. Name each book once.`,
   'home/too-many-prompts': (f) => `There are ${String(f.found)} prompts for home. Choose the best ${String(f.most)}; a family has ten minutes.`,
   ...passageFindingsInEnglish,
   ...privacyFindingsInEnglish,

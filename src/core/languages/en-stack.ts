@@ -2,6 +2,9 @@
 
 const count = (n: number, one: string, many: string) => `${String(n)} ${n === 1 ? one : many}`;
 const listed = (items: readonly string[]) => new Intl.ListFormat('en', { type: 'conjunction' }).format(items);
+/** Words with how many children said them. */
+type Told = readonly (readonly [word: string, n: number])[];
+const told = (words: Told) => listed(words.map(([word, n]) => `${word} ${String(n)}`));
 const booklets = (n: number) => count(n, 'booklet', 'booklets');
 const children = (n: number) => count(n, 'child', 'children');
 const answers = (n: number) => count(n, 'answer', 'answers');
@@ -105,6 +108,8 @@ export const stackInEnglish = {
     none: 'none',
     stars: 'Stars',
     noStars: 'no stars given',
+    best: 'Chosen first',
+    last: 'Could wait',
     because: 'And because',
     add: 'Put it on the pile',
     cancel: 'Leave it',
@@ -119,7 +124,6 @@ export const stackInEnglish = {
     stop: 'Question',
     stopOf: (n: number, ask: string) => `${String(n)}. ${ask}`,
     place: (n: number, opening: number) => `Stop ${String(n)}, opening ${String(opening)}`,
-    whole: 'The whole book',
     next: 'Next question',
     back: 'Question before',
     answered: (n: number, of: number) => `${String(n)} of ${children(of)} answered.`,
@@ -137,8 +141,7 @@ export const stackInEnglish = {
 
   counts: {
     feelings: 'Feeling words along the story',
-    feelingsText: (stops: readonly (readonly [number: number, words: readonly (readonly [word: string, n: number])[], answered: number])[]) =>
-      stops.map(([n, words, answered]) => `At stop ${String(n)}, of ${children(answered)}: ${listed(words.map(([word, times]) => `${word} ${String(times)}`))}.`).join(' '),
+    feelingsText: (stops: readonly (readonly [number: number, words: Told, answered: number])[]) => stops.map(([n, words, answered]) => `At stop ${String(n)}, of ${children(answered)}: ${told(words)}.`).join(' '),
     feelingsKey: 'A seed for each child. Hard to feel on the left, good to feel on the right.',
     feelingHeads: ['Stop', 'Feeling word', 'Children', 'Chose it from the list', 'Answered the stop'],
     besidePath: 'Beside it, the path that the book’s companion foresaw.',
@@ -158,6 +161,15 @@ export const stackInEnglish = {
     starsNote: 'Stars are an order, so there is no average. At five and six, many children give all or nothing.',
     starsHeads: ['Stars', 'Children'],
     because: 'And because',
+    chosen: {
+      title: 'One of a few books',
+      none: 'Nobody has chosen yet.',
+      text: (best: Told, n: number, last: Told, nLast: number) =>
+        [`Of ${children(n)} these chose first: ${told(best)}.`, ...(nLast > 0 ? [`Of ${children(nLast)} these said it could wait: ${told(last)}.`] : [])].join(' '),
+      key: 'A full dot: chosen first. An empty dot: could wait.',
+      note: 'One class on one day; it sets no book above another.',
+      heads: ['Book', 'Chosen first', 'Could wait'],
+    },
     table: 'The figures in a table',
     ways: 'Who answered, and how',
     waysHeads: ['Stop', 'Answered', 'How'],
@@ -317,9 +329,11 @@ export const stackInEnglish = {
       lead: 'Answers from our class after reading this book together.',
       answers: 'What some of us said',
       feelings: 'Feelings we found in the story',
-      feelingLine: (answered: number, words: readonly (readonly [word: string, n: number])[]) => `Of ${children(answered)}: ${listed(words.map(([word, n]) => `${word} ${String(n)}`))}.`,
+      feelingLine: (answered: number, words: Told) => `Of ${children(answered)}: ${told(words)}.`,
       stars: 'Our stars',
       starLine: (stars: number, n: number, words: string) => `${count(stars, 'star', 'stars')}${words === '' ? '' : ` (${words})`}: ${children(n)}`,
+      chosen: 'If we had to choose one book',
+      chosenLine: (book: string, n: number) => `“${book}”: ${children(n)}`,
       howMany: (n: number) => `${children(n)} answered.`,
     },
     table: {

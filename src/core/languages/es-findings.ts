@@ -94,6 +94,8 @@ export const findingsInSpanish: FindingSentences = {
   'frames/missing': (f) => `En la parada "${f.stop}" los niños escriben, y no tiene frases para completar. Dos o tres ayudan a quien no sabe cómo empezar.`,
   'models/missing': (f) =>
     `La parada "${f.stop}" ${f.found === 0 ? 'no tiene respuestas modelo' : 'tiene una sola respuesta modelo'}. Dé dos, una de ellas corta, para que las respuestas se valoren igual.`,
+  'best-of/how-many': (f) => `"best of" ofrece ${String(f.found)} ${f.found === 1 ? 'libro' : 'libros'}. Un niño puede elegir entre ${String(f.least)} y ${String(f.most)}.`,
+  'best-of/twice': (f) => `"best of" nombra dos veces "${f.book}", y nadie sabría cuál de los dos se eligió. Nombre cada libro una vez.`,
   'home/too-many-prompts': (f) => `Hay ${String(f.found)} preguntas para casa. Elija las ${String(f.most)} mejores; una familia tiene diez minutos.`,
   ...passageFindingsInSpanish,
   ...privacyFindingsInSpanish,

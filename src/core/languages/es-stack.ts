@@ -4,6 +4,7 @@ import type { StackPhrases } from './en-stack.ts';
 
 const count = (n: number, one: string, many: string) => `${String(n)} ${n === 1 ? one : many}`;
 const listed = (items: readonly string[]) => new Intl.ListFormat('es', { type: 'conjunction' }).format(items);
+const told = (words: readonly (readonly [word: string, n: number])[]) => listed(words.map(([word, n]) => `${word} ${String(n)}`));
 const booklets = (n: number) => count(n, 'cuadernillo', 'cuadernillos');
 const children = (n: number) => count(n, 'niño', 'niños');
 const answers = (n: number) => count(n, 'respuesta', 'respuestas');
@@ -106,6 +107,8 @@ export const stackInSpanish: StackPhrases = {
     none: 'ninguna',
     stars: 'Estrellas',
     noStars: 'sin estrellas',
+    best: 'Elegido primero',
+    last: 'Podía esperar',
     because: 'Y porque',
     add: 'Ponerlo en el montón',
     cancel: 'Dejarlo',
@@ -120,7 +123,6 @@ export const stackInSpanish: StackPhrases = {
     stop: 'Pregunta',
     stopOf: (n, ask) => `${String(n)}. ${ask}`,
     place: (n, opening) => `Pausa ${String(n)}, doble página ${String(opening)}`,
-    whole: 'Todo el libro',
     next: 'Pregunta siguiente',
     back: 'Pregunta anterior',
     answered: (n, of) => `${n === 1 ? 'Respondió' : 'Respondieron'} ${String(n)} de ${children(of)}.`,
@@ -138,7 +140,7 @@ export const stackInSpanish: StackPhrases = {
 
   counts: {
     feelings: 'Palabras de sentimiento a lo largo del cuento',
-    feelingsText: (stops) => stops.map(([n, words, answered]) => `En la pausa ${String(n)}, de ${children(answered)}: ${listed(words.map(([word, times]) => `${word} ${String(times)}`))}.`).join(' '),
+    feelingsText: (stops) => stops.map(([n, words, answered]) => `En la pausa ${String(n)}, de ${children(answered)}: ${told(words)}.`).join(' '),
     feelingsKey: 'Una semilla por cada niño. A la izquierda, difícil de sentir; a la derecha, agradable.',
     feelingHeads: ['Pausa', 'Palabra', 'Niños', 'La eligieron de la lista', 'Respondieron en la pausa'],
     besidePath: 'Al lado, el camino que preveía la guía del libro.',
@@ -159,6 +161,15 @@ export const stackInSpanish: StackPhrases = {
     starsNote: 'Las estrellas son un orden, así que no hay promedio. A los cinco y seis años, muchos niños dan todo o nada.',
     starsHeads: ['Estrellas', 'Niños'],
     because: 'Y porque',
+    chosen: {
+      title: 'Uno entre varios libros',
+      none: 'Todavía nadie ha elegido.',
+      text: (best, n, last, nLast) =>
+        [`De ${children(n)}, eligieron primero: ${told(best)}.`, ...(nLast > 0 ? [`De ${children(nLast)}, dijeron que podía esperar: ${told(last)}.`] : [])].join(' '),
+      key: 'Punto lleno: elegido primero. Punto vacío: podía esperar.',
+      note: 'Es una clase en un día; no pone ningún libro por encima de otro.',
+      heads: ['Libro', 'Elegido primero', 'Podía esperar'],
+    },
     table: 'Las cifras en una tabla',
     ways: 'Quién respondió y cómo',
     waysHeads: ['Pausa', 'Respondieron', 'Cómo'],
@@ -317,9 +328,11 @@ export const stackInSpanish: StackPhrases = {
       lead: 'Respuestas de nuestra clase después de leer juntos este libro.',
       answers: 'Lo que dijimos algunos',
       feelings: 'Sentimientos que encontramos en el cuento',
-      feelingLine: (answered, words) => `De ${children(answered)}: ${listed(words.map(([word, n]) => `${word} ${String(n)}`))}.`,
+      feelingLine: (answered, words) => `De ${children(answered)}: ${told(words)}.`,
       stars: 'Nuestras estrellas',
       starLine: (stars, n, words) => `${count(stars, 'estrella', 'estrellas')}${words === '' ? '' : ` (${words})`}: ${children(n)}`,
+      chosen: 'Si hubiera que elegir un solo libro',
+      chosenLine: (book, n) => `«${book}»: ${children(n)}`,
       howMany: (n) => `${n === 1 ? 'Respondió' : 'Respondieron'} ${children(n)}.`,
     },
     table: {

@@ -29,11 +29,11 @@ export function familyText(pack: Pack): PartText {
   };
 }
 
-/** What a child reads in the booklet: the question of each stop and of the stars. Frames have blanks, and banks are lists; models are for grown-ups. */
+/** What a child reads in the booklet: the question of each stop, of the stars and of the choice among a few books. Frames have blanks, and banks are lists; models are for grown-ups. */
 export function childrenText(pack: Pack): PartText {
   const field = fieldsOf(pack);
   return {
-    prose: [...pack.stops.flatMap((stop, index) => field(stop.ask, 'stops', index, 'ask')), ...field(pack.rating?.ask, 'rating', 'ask')],
+    prose: [...pack.stops.flatMap((stop, index) => field(stop.ask, 'stops', index, 'ask')), ...field(pack.rating?.ask, 'rating', 'ask'), ...field(pack.bestOf?.ask, 'best of', 'ask'), ...field(pack.bestOf?.last, 'best of', 'last')],
     leftOut: {
       frames: pack.stops.reduce((sum, stop) => sum + (stop.frames?.length ?? 0), 0),
       bankWords: pack.stops.reduce((sum, stop) => sum + (stop.words?.length ?? 0), 0) + (pack.rating?.reasons?.length ?? 0),

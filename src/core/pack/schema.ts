@@ -171,6 +171,7 @@ export const packSchema = v.object({
     ),
   ),
   rating: some(v.object({ ask: text(200), 'out of': whole(3, 5), reasons: some(list(text(120))) })),
+  'best of': some(v.object({ ask: text(200), books: list(text(120)), last: some(text(200)) })),
   home: some(
     v.object({
       prompts: list(text(300)),

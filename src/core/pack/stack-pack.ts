@@ -3,12 +3,12 @@ import type { PackFields } from './pack.ts';
 import { families, kinds, longestList, longestText, ways } from './schema.ts';
 
 /**
- * Of a pack what the stack of booklets needs: its stops with frames and model answers, its feeling words, its rubric, how stars were asked for.
+ * Of a pack what the stack of booklets needs: its stops with frames and model answers, its feeling words, its rubric, how stars and a choice among books were asked for.
  * The page of the stack carries it for small libraries; for large ones each pack has it as a file, `stack.json` beside its lesson. Version 1:
- * `{ format: 'companion pack for the stack', version: 1, slug, title, language, stops, feelings, words, rubric, rating }`, fields as in
+ * `{ format: 'companion pack for the stack', version: 1, slug, title, language, stops, feelings, words, rubric, rating, bestOf }`, fields as in
  * the pack, with `listen for` and its like in camel case.
  */
-export type StackPack = Pick<PackFields, 'title' | 'language' | 'stops' | 'feelings' | 'words' | 'rubric' | 'rating'> & { readonly slug: string };
+export type StackPack = Pick<PackFields, 'title' | 'language' | 'stops' | 'feelings' | 'words' | 'rubric' | 'rating' | 'bestOf'> & { readonly slug: string };
 
 export const stackFormat = 'companion pack for the stack';
 
@@ -42,6 +42,7 @@ export const stackPackSchema = v.object({
   words: some(list(v.object({ word: text, meaning: text, situation: text }))),
   rubric: some(list(v.object({ trait: text, meets: text, notYet: text, example: some(text) }))),
   rating: some(v.object({ ask: text, outOf: whole(3, 5), reasons: some(list(text)) })),
+  bestOf: some(v.object({ ask: text, books: list(text), last: some(text) })),
 });
 
 /** Takes that part out of a pack. */
@@ -57,6 +58,6 @@ export function stackFile(pack: StackPack): string {
 export function readStackPack(data: unknown): StackPack | undefined {
   const read = v.safeParse(v.intersect([v.object({ format: v.literal(stackFormat), version: v.literal(1) }), stackPackSchema]), data);
   if (!read.success) return undefined;
-  const { slug, title, language, stops, feelings, words, rubric, rating } = read.output;
-  return { slug, title, language, stops, feelings, words, rubric, rating };
+  const { slug, title, language, stops, feelings, words, rubric, rating, bestOf } = read.output;
+  return { slug, title, language, stops, feelings, words, rubric, rating, bestOf };
 }

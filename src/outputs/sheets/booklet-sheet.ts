@@ -14,6 +14,7 @@ export interface BookletData extends SheetData {
   readonly ruling: Ruling;
   readonly stops: readonly BookletStop[];
   readonly rating: BookletRating | undefined;
+  readonly bestOf: BookletBestOf | undefined;
   readonly end: string;
 }
 
@@ -47,6 +48,14 @@ export interface BookletRating {
   readonly reasons: Line;
 }
 
+/** A choice among a few books: each question with the same books, to draw a ring around one. */
+export interface BookletBestOf {
+  readonly label: string;
+  readonly how: string;
+  readonly asks: readonly string[];
+  readonly books: readonly string[];
+}
+
 /** Widths in pixels of what is printed: a cover of 120 mm, a picture beside a question of 60 mm. */
 const coverPixels = 960;
 const stopPixels = 480;
@@ -55,8 +64,9 @@ const stopPixels = 480;
 export function bookletSheet(input: SheetInput): Sheet<BookletData> | undefined {
   const { shown, say, library } = input;
   const { pack } = shown;
-  if (pack.stops.length === 0 && !pack.rating) return undefined;
+  if (pack.stops.length === 0 && !pack.rating && !pack.bestOf) return undefined;
   const ruling = rulingOf(pack);
+  const { bestOf } = pack;
   const cover = shown.pictures.find((picture) => !picture.decorative);
   return {
     kind: 'booklet',
@@ -71,6 +81,7 @@ export function bookletSheet(input: SheetInput): Sheet<BookletData> | undefined 
       ruling,
       stops: pack.stops.map((stop, index) => stopOf(stop, index + 1, input)),
       rating: ratingOf(input),
+      bestOf: bestOf && { label: say.booklet.file.kinds.chosen, how: say.booklet.ratingNote, asks: [bestOf.ask, ...(bestOf.last === undefined ? [] : [bestOf.last])], books: bestOf.books },
       end: say.booklet.end,
     },
   };

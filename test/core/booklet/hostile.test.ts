@@ -67,6 +67,9 @@ test.each([
   ['a shape from the chain of prototypes', { kind: 'drawing', about: '', marks: [{ do: 'stamp', shape: 'constructor', ink: 'red', x: 1, y: 1, size: 5 }] }],
   ['a kind that nobody knows', { kind: 'telepathy', text: 'x' }],
   ['a text beyond all bounds', { kind: 'written', text: 'x'.repeat(limits.text + 1), frames: [] }],
+  ['a book that could not be chosen', { kind: 'chosen', best: 'Another', of: ['This', 'That'] }],
+  ['a book chosen first and last', { kind: 'chosen', best: 'This', last: 'This', of: ['This', 'That'] }],
+  ['more books than a shelf holds', { kind: 'chosen', best: 'This', of: Array.from({ length: 21 }, (_, n) => (n === 0 ? 'This' : String(n))) }],
   ['a score', { kind: 'stars', stars: 6, of: 5, words: '' }],
 ])('%s is left out and counted; the rest is read', (_, value) => {
   const text = changed((data) => (data['entries'] = [...(data['entries'] as unknown[]), { to: 'rope', value, writer: 'writer002', count: 1, order: 2 }]));

@@ -60,9 +60,12 @@ export const anyValue: fc.Arbitrary<Value> = fc.oneof(
     data: base64,
   }),
   fc.record({ kind: fc.constant('stars' as const), stars: fc.integer({ min: 1, max: 5 }), of: fc.integer({ min: 3, max: 5 }), words: anyText }),
+  fc
+    .record({ of: fc.uniqueArray(anyText, { minLength: 2, maxLength: 6 }), ends: fc.subarray(['best', 'last'] as const) })
+    .map(({ of, ends }) => ({ kind: 'chosen' as const, ...(ends.includes('best') && { best: of[0] ?? '' }), ...(ends.includes('last') && { last: of.at(-1) ?? '' }), of })),
 );
 
-const whereTo = fc.oneof({ weight: 5, arbitrary: slug }, { weight: 1, arbitrary: fc.constant('whole book') });
+const whereTo = fc.oneof({ weight: 5, arbitrary: slug }, { weight: 1, arbitrary: fc.constantFrom('whole book' as const, 'best of' as const) });
 const prompt: fc.Arbitrary<Prompt> = fc.record(
   { of: whereTo, number: fc.integer({ min: 1, max: 20 }), opening: fc.integer({ min: 1, max: 40 }), ask: anyText, about: fc.constantFrom('character' as const, 'me' as const) },
   { requiredKeys: ['of', 'number', 'ask'] },
