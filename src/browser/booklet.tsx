@@ -75,14 +75,8 @@ async function start(main: HTMLElement, data: BookletData): Promise<void> {
   });
   const turning = added(main, 'div', 'screen-room turning-room');
 
-  const pageNames = (): readonly string[] => [
-    'cover',
-    ...(keeper.settings.flow === 'end' ? ['read-first'] : []),
-    ...sheets.map(({ id }) => id),
-    'my-page',
-  ];
-  const elementOf = (page: string): HTMLElement | undefined =>
-    page === 'cover' ? cover : page === 'read-first' ? readFirst : page === 'my-page' ? mine : sheets.find((sheet) => sheet.id === page);
+  const pageNames = (): readonly string[] => ['cover', ...(keeper.settings.flow === 'end' ? ['read-first'] : []), ...sheets.map(({ id }) => id), 'my-page'];
+  const elementOf = (page: string): HTMLElement | undefined => (page === 'cover' ? cover : page === 'read-first' ? readFirst : page === 'my-page' ? mine : sheets.find((sheet) => sheet.id === page));
 
   let here = 'cover';
   /** The page that an address asked for before a booklet was open. */

@@ -23,7 +23,13 @@ export function stackTable(stack: Stack, pack: StackPack, scores: Scores, second
       answersIn(one).flatMap(({ key, to, entries }) => {
         const index = pack.stops.findIndex(({ id }) => id === to);
         const stop = pack.stops[index];
-        const place: readonly (string | number)[] = stop ? [index + 1, stop.ask] : to === wholeBook ? [words.file.whole, pack.rating?.ask ?? ''] : to === bestOf ? [words.file.kinds.chosen, pack.bestOf?.ask ?? ''] : [to, ''];
+        const place: readonly (string | number)[] = stop
+          ? [index + 1, stop.ask]
+          : to === wholeBook
+            ? [words.file.whole, pack.rating?.ask ?? '']
+            : to === bestOf
+              ? [words.file.kinds.chosen, pack.bestOf?.ask ?? '']
+              : [to, ''];
         return entries.map(({ value }, row) => [
           words.markOf(one),
           pack.title,

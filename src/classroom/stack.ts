@@ -1,4 +1,5 @@
-import { isAtNoStop, isEmpty, textOf, type Booklet, type Bookmark, type Entry } from '../core/booklet/booklet.ts';
+import { isEmpty, textOf, type Booklet, type Bookmark, type Entry } from '../core/booklet/booklet.ts';
+import { isAtNoStop } from '../core/booklet/chosen.ts';
 import { mergeBooklets } from '../core/booklet/merge-booklets.ts';
 import type { StackPack } from '../core/pack/stack-pack.ts';
 import { hashOf } from './shuffle.ts';

@@ -1,3 +1,5 @@
+import type { Prompt } from '../core/booklet/booklet-schema.ts';
+import { bestOf as aFew, wholeBook } from '../core/booklet/booklet.ts';
 import { feelingInPack } from '../core/measure/feeling-words.ts';
 import { feelings } from '../core/measure/feelings-lexicon.ts';
 import type { PackFields, Stop, Way } from '../core/pack/pack.ts';
@@ -10,7 +12,9 @@ export interface BookletData {
   readonly title: string;
   readonly stops: readonly StopData[];
   readonly feelings: readonly FeelingData[];
-  readonly rating: { readonly ask: string; readonly words: readonly string[]; readonly reasons: readonly string[] } | undefined;
+  /** What is asked at no stop: about the whole book, and among a few. */
+  readonly atNoStop: readonly Prompt[];
+  readonly rating: { readonly words: readonly string[]; readonly reasons: readonly string[] } | undefined;
   readonly bestOf: PackFields['bestOf'];
 }
 
@@ -83,7 +87,11 @@ export function bookletData(pack: PackFields & { readonly slug: string }, words:
       expand: stop.expand,
     })),
     feelings: feelingsOf(pack, words),
-    rating: rating && { ask: rating.ask, words: starWords(words.booklet.starWords, rating.outOf), reasons: rating.reasons ?? [] },
+    atNoStop: [
+      ...(rating ? [{ of: wholeBook, number: pack.stops.length + 1, ask: rating.ask } as const] : []),
+      ...(bestOf ? [{ of: aFew, number: pack.stops.length + 2, ask: bestOf.ask } as const] : []),
+    ],
+    rating: rating && { words: starWords(words.booklet.starWords, rating.outOf), reasons: rating.reasons ?? [] },
     bestOf,
   };
 }

@@ -115,6 +115,13 @@ test('by touch, on a phone: every stop in another way, stars, and the page of an
   await page.getByLabel('And because').fill('of the gull');
   await look('stars');
   await page.locator('.turn-on').tap();
+
+  // One of a few books: the first choice, then the one that could wait, which is never the same.
+  await page.locator('.is-open label', { hasText: 'Tomato Weather' }).tap();
+  expect(await page.getByRole('group', { name: 'Which one could wait until spring?' }).locator('.choice').allTextContents()).toEqual(['The Lamp on the Jetty', 'The Cloud Keeper']);
+  await page.getByRole('group', { name: 'Which one could wait until spring?' }).getByText('The Cloud Keeper').tap();
+  await look('one of a few books');
+  await page.locator('.turn-on').tap();
   await page.locator('.hand-over').waitFor();
   await look('the page of answers');
   await kept(page);
@@ -122,6 +129,7 @@ test('by touch, on a phone: every stop in another way, stars, and the page of an
   const { entries } = await onDevice(page);
   const byStop = Object.fromEntries(entries.map(({ to, value }) => [`${to} ${value.kind}`, value]));
   expect(byStop).toMatchObject({
+    'best of chosen': { best: 'Tomato Weather', last: 'The Cloud Keeper', of: ['The Lamp on the Jetty', 'Tomato Weather', 'The Cloud Keeper'] },
     'not-home said': { text: 'They will make a big light.' },
     'see-the-end written': { text: 'Joss feels frightened.', frames: ['Joss feels ___.'] },
     'see-the-end feeling': { word: 'terrified', strength: 3, family: 'afraid' },
@@ -137,7 +145,7 @@ test('by touch, on a phone: every stop in another way, stars, and the page of an
     'whole book stars': { stars: 4, of: 5, words: 'I liked it very much' },
     'whole book because': { text: 'of the gull' },
   });
-  expect(Object.keys(byStop)).toHaveLength(8);
+  expect(Object.keys(byStop)).toHaveLength(9);
   expect(entries.every(({ of }) => of === 'the-lamp-on-the-jetty en leaves green')).toBe(true);
   expect(page.url(), 'nothing of an answer in the address').toMatch(/booklet\/#my-page$/);
   expect(faults).toEqual([]);
@@ -208,6 +216,7 @@ test('with the keys alone: choose, write, draw without a line, rate, save, erase
   expect(await pixels(), 'and they can be done again').toBe(face);
 
   // No single letter does anything by itself: WCAG 2.2, 2.1.4.
+  await kept(page);
   await page.locator('.is-open h2').focus();
   const before = await page.locator('main').innerHTML();
   for (const key of 'abcdefghijklmnopqrstuvwxyz0123456789') await press(key);
@@ -217,6 +226,13 @@ test('with the keys alone: choose, write, draw without a line, rate, save, erase
   await page.locator('.star-choices input').first().waitFor({ state: 'attached' });
   await tabTo('.star-choices input');
   await press('Space');
+  await tabTo('.turn-on');
+  await press('Enter');
+  await page.locator('.is-open .asked-above input').first().waitFor({ state: 'attached' });
+  await tabTo('.asked-above input');
+  await press('Space');
+  await press('ArrowDown');
+  expect(await page.locator('.asked-above input:checked').inputValue()).toBe('Tomato Weather');
   await tabTo('.turn-on');
   await press('Enter');
   await page.locator('.hand-over').waitFor();

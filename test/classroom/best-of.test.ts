@@ -23,11 +23,7 @@ function chose(best: string | undefined, last?: string, of = books): Value {
 }
 
 /** Children who chose so, one after the other. */
-const classWho = (choices: readonly Value[]): Stack =>
-  putPack(
-    stackOf(choices.map((value, child) => booklet(child, [[bestOf, value]]))),
-    pack,
-  );
+const classWho = (choices: readonly Value[]): Stack => putPack(stackOf(choices.map((value, child) => booklet(child, [[bestOf, value]]))), pack);
 
 describe('counting', () => {
   test('each child counts once at each end, and books nobody chose are there with none', () => {

@@ -49,7 +49,14 @@ describe('bookfellow stack', () => {
     const data = JSON.parse(out) as { merged: number; setAside: unknown[]; books: { booklets: number; judgeable: number; stars: { counts: number[] }; bestOf: object }[] };
     expect(data).toMatchObject({ merged: 1, setAside: [{ file: 'letter.html' }], books: [{ booklets: 6, judgeable: 5, stars: { counts: [0, 0, 1, 0, 3] } }] });
     expect(out).not.toContain('so scared');
-    expect(data.books[0]?.bestOf).toMatchObject({ books: [{ book: 'The Hen', best: 2, last: 0 }, { book: 'The Boat', best: 0, last: 1 }], n: 2, nLast: 1 });
+    expect(data.books[0]?.bestOf).toMatchObject({
+      books: [
+        { book: 'The Hen', best: 2, last: 0 },
+        { book: 'The Boat', best: 0, last: 1 },
+      ],
+      n: 2,
+      nLast: 1,
+    });
   });
 
   test('as a table', async () => {

@@ -2,10 +2,10 @@ import type { JSX } from 'preact';
 import { bestOf } from '../../core/booklet/booklet.ts';
 import { chosenOf } from '../../core/booklet/chosen.ts';
 import { Choices } from './choices.tsx';
-import { useKeeper, type Desk } from './desk.ts';
+import { useKeeper, type WholeDesk } from './desk.ts';
 
 /** Which of a few books, and perhaps which one could wait: real radio buttons, and nobody has to choose. What is first cannot be last as well. */
-export function BestOf({ desk, asked: { ask, books, last: askLast } }: { readonly desk: Desk; readonly asked: NonNullable<Desk['data']['bestOf']> }): JSX.Element {
+export function BestOf({ desk, asked: { ask, books, last: askLast } }: { readonly desk: WholeDesk; readonly asked: NonNullable<WholeDesk['data']['bestOf']> }): JSX.Element {
   useKeeper(desk);
   const { keeper, words } = desk;
   const kept = keeper.placed(bestOf, 'chosen').at(-1)?.entry.value;

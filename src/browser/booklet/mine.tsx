@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { bestOf, entriesOf, isEmpty, wholeBook } from '../../core/booklet/booklet.ts';
+import { entriesOf, isEmpty } from '../../core/booklet/booklet.ts';
 import { useKeeper, type WholeDesk } from './desk.ts';
 import { bookletFile, canShare, saveFile, share } from './hand-over.ts';
 import { KeptAnswer } from './kept-answer.tsx';
@@ -15,7 +15,7 @@ export function Mine({ desk }: { readonly desk: WholeDesk }): JSX.Element {
   const { keeper, words, data } = desk;
   const { booklet } = keeper;
   const say = words.screen.mine;
-  const sheets = [...data.stops.map(({ id, number, ask }) => ({ of: id, number, ask })), ...(data.rating ? [{ of: wholeBook, number: undefined, ask: data.rating.ask }] : []), ...(data.bestOf ? [{ of: bestOf, number: undefined, ask: data.bestOf.ask }] : [])];
+  const sheets = [...data.stops.map(({ id, number, ask }) => ({ of: id, number, ask })), ...data.atNoStop.map(({ of, ask }) => ({ of, number: undefined, ask }))];
   const known = new Set(sheets.map(({ of }) => of));
   // Answers to a stop that the pack no longer has: kept, with the question as it was asked.
   const others = [...new Set(booklet?.entries.map(({ to }) => to))]

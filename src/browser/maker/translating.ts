@@ -12,7 +12,20 @@ const anew: ReadonlySet<string> = new Set([
   ...['word', 'situation'].map((name) => `feelings.*.${name}`),
   ...['ask', 'models.*.text', 'models.*.shows.*'].map((name) => `questions.*.${name}`),
   ...['trait', 'meets', 'not yet', 'example'].map((name) => `rubric.*.${name}`),
-  ...['rating.ask', 'rating.reasons.*', 'best of.ask', 'best of.books.*', 'best of.last', 'home.prompts.*', 'home.example.*.says', 'home.note', 'pictures.*.alt', 'pictures.*.text in picture', 'care.*', 'body'],
+  ...[
+    'rating.ask',
+    'rating.reasons.*',
+    'best of.ask',
+    'best of.books.*',
+    'best of.last',
+    'home.prompts.*',
+    'home.example.*.says',
+    'home.note',
+    'pictures.*.alt',
+    'pictures.*.text in picture',
+    'care.*',
+    'body',
+  ],
 ]);
 
 export function isTranslated(steps: readonly Step[]): boolean {

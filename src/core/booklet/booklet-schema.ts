@@ -68,7 +68,7 @@ const mark = v.variant('do', [
 /** Of a few books the one that is chosen first, and the one that could wait; `of` are all that could be chosen. */
 const chosen = v.pipe(
   v.object({ kind: v.literal('chosen'), best: v.optional(text(limits.asked)), last: v.optional(text(limits.asked)), of: v.pipe(v.array(text(limits.asked)), v.maxLength(limits.books)) }),
-  v.check(({ best, last, of }) => [best, last].every((each) => each === undefined || of.includes(each)) && (best === undefined || best !== last)),
+  v.check(({ best, last, of }) => (best ?? last) !== undefined && [best, last].every((each) => each === undefined || of.includes(each)) && (best === undefined || best !== last)),
 );
 
 export const valueSchema = v.variant('kind', [

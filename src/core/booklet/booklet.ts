@@ -35,8 +35,6 @@ export type Bookmark = Booklet['bookmark'];
 export const wholeBook = 'whole book';
 /** Which of a few books a child would choose. */
 export const bestOf = 'best of';
-/** Whether it is asked at no stop. */
-export const isAtNoStop = (to: string): boolean => to === wholeBook || to === bestOf;
 
 /** Patterns and colours of bookmarks; both are said in words wherever one is shown. */
 export const bookmarkPatterns = ['waves', 'leaves', 'stitches', 'roofs', 'rain'] as const;
@@ -91,9 +89,8 @@ export function isEmpty(value: Value): boolean {
     case 'photo':
     case 'passed':
     case 'stars':
-      return false;
     case 'chosen':
-      return value.best === undefined && value.last === undefined;
+      return false;
   }
 }
 

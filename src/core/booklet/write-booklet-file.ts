@@ -1,5 +1,6 @@
 import { paper } from './booklet-schema.ts';
-import { bestOf, entriesOf, isAtNoStop, wholeBook, type Booklet, type Entry, type Kind, type Prompt } from './booklet.ts';
+import { bestOf, entriesOf, wholeBook, type Booklet, type Entry, type Kind, type Prompt } from './booklet.ts';
+import { isAtNoStop } from './chosen.ts';
 import { dataBegin, dataEnd, dataText } from './data-block.ts';
 import { drawingSvg, paperColour } from './drawing.ts';
 import { fileStyle, fileStyleHash } from './file-style.ts';

@@ -19,7 +19,6 @@ export const arBooklet: Unfinished<typeof enBooklet> = {
   bank: 'كلمات قد تساعدك:',
   lines: 'أسطر للكتابة',
   box: 'مكان للرسم',
-  sayNote: 'قلها في جمل كاملة. يمكنك أن تنظر إلى الصورة.',
   rating: 'نجومك',
   ratingNote: 'ارسم دائرة حول سطر واحد.',
   stars: (n) => count(n, nouns.star),

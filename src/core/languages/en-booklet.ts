@@ -16,7 +16,6 @@ export const enBooklet = {
   bank: 'Words that may help:',
   lines: 'Lines to write on',
   box: 'Room to draw',
-  sayNote: 'Say it in whole sentences. You may look at the picture.',
   rating: 'Your stars',
   ratingNote: 'Draw a ring around one line.',
   stars: (n: number) => count(n, 'star', 'stars'),

@@ -65,7 +65,6 @@ export const stackInEnglish = {
     scoresFirst: (n: number) => `Your own scores for ${answers(n)} are back.`,
     scoresSecond: (n: number) => `The second scores for ${answers(n)} are here. See “Agree”.`,
     sheetRead: (n: number) => `A scoring sheet with ${answers(n)} is open. See “Judge”.`,
-    fileOf: (title: string) => `“${title}”`,
     aside: 'Set aside',
     asideNote: 'These could not be read. Nothing of them is on the pile.',
     unreadFile: 'The browser could not open this file. Perhaps it was moved or is open elsewhere; choose it again.',
@@ -141,7 +140,8 @@ export const stackInEnglish = {
 
   counts: {
     feelings: 'Feeling words along the story',
-    feelingsText: (stops: readonly (readonly [number: number, words: Told, answered: number])[]) => stops.map(([n, words, answered]) => `At stop ${String(n)}, of ${children(answered)}: ${told(words)}.`).join(' '),
+    feelingsText: (stops: readonly (readonly [number: number, words: Told, answered: number])[]) =>
+      stops.map(([n, words, answered]) => `At stop ${String(n)}, of ${children(answered)}: ${told(words)}.`).join(' '),
     feelingsKey: 'A seed for each child. Hard to feel on the left, good to feel on the right.',
     feelingHeads: ['Stop', 'Feeling word', 'Children', 'Chose it from the list', 'Answered the stop'],
     besidePath: 'Beside it, the path that the book’s companion foresaw.',
@@ -265,7 +265,6 @@ export const stackInEnglish = {
     talkNote: 'Answers that you scored furthest apart. Agree on what the trait means; then each of you may change a score.',
     noTalk: 'There is no answer that you scored apart.',
     apart: (trait: string, first: string, second: string) => `${trait}: you “${first}”, your colleague “${second}”`,
-    apartSum: (first: number, second: number) => `added up: you ${String(first)}, your colleague ${String(second)}`,
     judgeAgain: 'Judge it again',
   },
 
@@ -281,7 +280,6 @@ export const stackInEnglish = {
     heads: ['Trait', 'It is there', 'Judged'],
     partly: 'Partly',
     teach: 'To teach next',
-    byStop: 'Question by question',
     ofN: (some: number, n: number) => `${String(some)} of ${String(n)}`,
     aloud: 'Three to read aloud',
     aloudNote: 'Tick an answer under “Look” to read it aloud. Ask the child first; say the bookmark and no name.',

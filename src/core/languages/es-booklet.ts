@@ -17,7 +17,6 @@ export const esBooklet: typeof enBooklet = {
   bank: 'Palabras que ayudan:',
   lines: 'Renglones para escribir',
   box: 'Espacio para dibujar',
-  sayNote: 'Dilo con frases completas. Puedes mirar el dibujo.',
   rating: 'Tus estrellas',
   ratingNote: 'Encierra un renglón en un círculo.',
   stars: (n) => count(n, 'estrella', 'estrellas'),

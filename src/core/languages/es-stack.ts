@@ -64,7 +64,6 @@ export const stackInSpanish: StackPhrases = {
     scoresFirst: (n) => `Volvieron sus propias valoraciones de ${answers(n)}.`,
     scoresSecond: (n) => `Llegaron las segundas valoraciones de ${answers(n)}. Vea «Acordar».`,
     sheetRead: (n) => `Se abrió una hoja para valorar con ${answers(n)}. Vea «Valorar».`,
-    fileOf: (title) => `«${title}»`,
     aside: 'Aparte',
     asideNote: 'Estos archivos no se pudieron leer. Nada de ellos está en el montón.',
     unreadFile: 'El navegador no pudo abrir este archivo. Quizá se movió o está abierto en otro lugar; elíjalo de nuevo.',
@@ -164,8 +163,7 @@ export const stackInSpanish: StackPhrases = {
     chosen: {
       title: 'Uno entre varios libros',
       none: 'Todavía nadie ha elegido.',
-      text: (best, n, last, nLast) =>
-        [`De ${children(n)}, eligieron primero: ${told(best)}.`, ...(nLast > 0 ? [`De ${children(nLast)}, dijeron que podía esperar: ${told(last)}.`] : [])].join(' '),
+      text: (best, n, last, nLast) => [`De ${children(n)}, eligieron primero: ${told(best)}.`, ...(nLast > 0 ? [`De ${children(nLast)}, dijeron que podía esperar: ${told(last)}.`] : [])].join(' '),
       key: 'Punto lleno: elegido primero. Punto vacío: podía esperar.',
       note: 'Es una clase en un día; no pone ningún libro por encima de otro.',
       heads: ['Libro', 'Elegido primero', 'Podía esperar'],
@@ -265,7 +263,6 @@ export const stackInSpanish: StackPhrases = {
     talkNote: 'Las respuestas en que más se separaron. Acuerden qué significa el rasgo; después cada uno puede cambiar lo que puso.',
     noTalk: 'No hay ninguna respuesta en que se separaran.',
     apart: (trait, first, second) => `${trait}: usted «${first}», su colega «${second}»`,
-    apartSum: (first, second) => `en total: usted ${String(first)}, su colega ${String(second)}`,
     judgeAgain: 'Valorarla otra vez',
   },
 
@@ -280,7 +277,6 @@ export const stackInSpanish: StackPhrases = {
     heads: ['Rasgo', 'Ya está', 'Valoradas'],
     partly: 'En parte',
     teach: 'Lo que sigue por enseñar',
-    byStop: 'Pregunta por pregunta',
     ofN: (some, n) => `${String(some)} de ${String(n)}`,
     aloud: 'Tres para leer en voz alta',
     aloudNote: 'Marque una respuesta en «Mirar» para leerla en voz alta. Pregunte antes al niño; diga el marcador y ningún nombre.',

@@ -33,7 +33,12 @@ export function familyText(pack: Pack): PartText {
 export function childrenText(pack: Pack): PartText {
   const field = fieldsOf(pack);
   return {
-    prose: [...pack.stops.flatMap((stop, index) => field(stop.ask, 'stops', index, 'ask')), ...field(pack.rating?.ask, 'rating', 'ask'), ...field(pack.bestOf?.ask, 'best of', 'ask'), ...field(pack.bestOf?.last, 'best of', 'last')],
+    prose: [
+      ...pack.stops.flatMap((stop, index) => field(stop.ask, 'stops', index, 'ask')),
+      ...field(pack.rating?.ask, 'rating', 'ask'),
+      ...field(pack.bestOf?.ask, 'best of', 'ask'),
+      ...field(pack.bestOf?.last, 'best of', 'last'),
+    ],
     leftOut: {
       frames: pack.stops.reduce((sum, stop) => sum + (stop.frames?.length ?? 0), 0),
       bankWords: pack.stops.reduce((sum, stop) => sum + (stop.words?.length ?? 0), 0) + (pack.rating?.reasons?.length ?? 0),

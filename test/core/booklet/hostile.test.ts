@@ -69,6 +69,7 @@ test.each([
   ['a text beyond all bounds', { kind: 'written', text: 'x'.repeat(limits.text + 1), frames: [] }],
   ['a book that could not be chosen', { kind: 'chosen', best: 'Another', of: ['This', 'That'] }],
   ['a book chosen first and last', { kind: 'chosen', best: 'This', last: 'This', of: ['This', 'That'] }],
+  ['a choice of nothing', { kind: 'chosen', of: ['This', 'That'] }],
   ['more books than a shelf holds', { kind: 'chosen', best: 'This', of: Array.from({ length: 21 }, (_, n) => (n === 0 ? 'This' : String(n))) }],
   ['a score', { kind: 'stars', stars: 6, of: 5, words: '' }],
 ])('%s is left out and counted; the rest is read', (_, value) => {

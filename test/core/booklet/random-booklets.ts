@@ -61,7 +61,7 @@ export const anyValue: fc.Arbitrary<Value> = fc.oneof(
   }),
   fc.record({ kind: fc.constant('stars' as const), stars: fc.integer({ min: 1, max: 5 }), of: fc.integer({ min: 3, max: 5 }), words: anyText }),
   fc
-    .record({ of: fc.uniqueArray(anyText, { minLength: 2, maxLength: 6 }), ends: fc.subarray(['best', 'last'] as const) })
+    .record({ of: fc.uniqueArray(anyText, { minLength: 2, maxLength: 6 }), ends: fc.subarray(['best', 'last'] as const, { minLength: 1 }) })
     .map(({ of, ends }) => ({ kind: 'chosen' as const, ...(ends.includes('best') && { best: of[0] ?? '' }), ...(ends.includes('last') && { last: of.at(-1) ?? '' }), of })),
 );
 
