@@ -49,7 +49,7 @@ const doors: Readonly<Record<string, readonly string[]>> = {
   'preact-render-to-string': ['layouts/to-html.ts'],
   sharp: ['src/build/pictures.ts'],
   '@11ty/eleventy': ['src/build/eleventy.ts'],
-  esbuild: ['src/build/browser-code.ts'],
+  esbuild: ['src/build/bundle.ts'],
   linkinator: ['src/build/check-links.ts'],
   chokidar: ['src/build/preview.ts'],
   '@myriaddreamin/typst-ts-node-compiler': ['src/build/pdf-worker.js'],

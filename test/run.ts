@@ -82,8 +82,10 @@ const tsc = programOf('typescript', 'tsc');
 const env: Record<string, string> = {};
 
 await step('a browser to test with', async () => {
-  const { path } = await findBrowser(console.log);
+  const { path, flags } = await findBrowser(console.log);
   console.log(`        ${path}`);
+  // Each test would look for it again, and try again what failed.
+  if (flags.length === 0) env['BOOKFELLOW_BROWSER'] = path;
   return true;
 });
 // Two lanes: the rules for code take as long as all that stands beside them, and a small machine has two cores.

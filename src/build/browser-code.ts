@@ -2,14 +2,13 @@ import { createHash } from 'node:crypto';
 import { createRequire } from 'node:module';
 import { existsSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { build, type BuildOptions, type Metafile } from 'esbuild';
+import type { BuildOptions } from 'esbuild';
 import type { Assets } from '../outputs/views.ts';
+import { root, type Bundle, type Bundler } from './bundle.ts';
 import type { SiteFile } from './publish.ts';
 
-/** The only door to esbuild: styles and scripts for the browser, in files whose names hold a hash of their content. */
+/** Styles and scripts for the browser, in files whose names hold a hash of their content. */
 
-const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const require = createRequire(import.meta.url);
 
 /** Scripts by name. The build bundles them by path and imports none of them. */
@@ -46,11 +45,11 @@ const arabicFonts: typeof fonts = [
 const ownStyles = ['screen-library', 'screen-prose', 'screen-family', 'screen-booklet', 'screen-lesson', 'screen-recording', 'print-family', 'print-booklet'] as const;
 
 /** The site's styles, scripts and fonts, and the addresses that pages link to. */
-export async function makeAssets(): Promise<{ assets: Assets; files: readonly SiteFile[] }> {
-  const css = await bundledStyle('layouts/styles/screen.css');
-  const printCss = await bundledStyle('layouts/styles/print.css');
-  const own = await Promise.all(ownStyles.map(async (name) => [name, named(name, 'css', await bundledStyle(`layouts/styles/${name}.css`))] as const));
-  const code = await browserCode();
+export async function makeAssets(bundle: Bundler): Promise<{ assets: Assets; files: readonly SiteFile[] }> {
+  const css = await bundledStyle('layouts/styles/screen.css', bundle);
+  const printCss = await bundledStyle('layouts/styles/print.css', bundle);
+  const own = await Promise.all(ownStyles.map(async (name) => [name, named(name, 'css', await bundledStyle(`layouts/styles/${name}.css`, bundle))] as const));
+  const code = await browserCode(bundle);
   const screen = named('screen', 'css', css);
   const print = named('print', 'css', printCss);
   const files: SiteFile[] = [screen, print, ...own.map(([, file]) => file), ...code.files];
@@ -76,9 +75,9 @@ export async function makeAssets(): Promise<{ assets: Assets; files: readonly Si
 const fontUrl = ([, file]: readonly [string, string]) => `assets/fonts/${file}`;
 
 /** A script for the background, which is no module, with data that the build knows put in by name. */
-export async function workerScript(path: string, data: Readonly<Record<string, unknown>>): Promise<string> {
+export async function workerScript(path: string, data: Readonly<Record<string, unknown>>, bundle: Bundler): Promise<string> {
   const define = Object.fromEntries(Object.entries(data).map(([name, value]) => [name, JSON.stringify(value)]));
-  const result = await build({
+  const { files } = await bundle({
     entryPoints: [join(root, path)],
     bundle: true,
     minify: true,
@@ -88,13 +87,13 @@ export async function workerScript(path: string, data: Readonly<Record<string, u
     define,
     logLevel: 'silent',
   });
-  return result.outputFiles[0]?.text ?? '';
+  return files[0]?.text ?? '';
 }
 
 /** A script of a page as one plain file, for pages that are opened from a disk: a browser runs no modules there. */
-export async function plainScript(path: string): Promise<string> {
-  const result = await build({ ...settings, ...codeSettings, format: 'iife', entryPoints: [join(root, path)] });
-  return result.outputFiles[0]?.text ?? '';
+export async function plainScript(path: string, bundle: Bundler): Promise<string> {
+  const { files } = await bundle({ ...settings, ...codeSettings, format: 'iife', entryPoints: [join(root, path)] });
+  return files[0]?.text ?? '';
 }
 
 function folderOf(packageName: string): string {
@@ -116,19 +115,19 @@ const settings = {
   logLevel: 'silent' as const,
 } satisfies BuildOptions & { readonly write: false };
 
-async function bundledStyle(path: string): Promise<string> {
-  const result = await build({ ...settings, entryPoints: [join(root, path)], external: ['*.woff2'] });
-  return result.outputFiles[0]?.text ?? '';
+async function bundledStyle(path: string, bundle: Bundler): Promise<string> {
+  const { files } = await bundle({ ...settings, entryPoints: [join(root, path)], external: ['*.woff2'] });
+  return files[0]?.text ?? '';
 }
 
 /**
  * What several scripts use, and what one fetches only when it is needed, becomes a file of its own. Scripts of pages that a phone opens are
  * made apart from the makers' ones: what those share would be cut into many small files, each a way to the server and back.
  */
-async function browserCode(): Promise<Code> {
+async function browserCode(bundle: Bundler): Promise<Code> {
   const there = Object.entries(scriptPaths).filter(([, path]) => existsSync(join(root, path)));
   const groups = [/^(?:booklet|offline|listen|recording)$/, /^lesson-/].map((names) => there.filter(([name]) => names.test(name)));
-  const made = await Promise.all([...groups, there.filter((each) => !groups.flat().includes(each))].filter((group) => group.length > 0).map(codeOf));
+  const made = await Promise.all([...groups, there.filter((each) => !groups.flat().includes(each))].filter((group) => group.length > 0).map((group) => codeOf(group, bundle)));
   return {
     scripts: Object.fromEntries(made.flatMap((each) => Object.entries(each.scripts))),
     preload: Object.fromEntries(made.flatMap((each) => Object.entries(each.preload))),
@@ -146,8 +145,8 @@ interface Code {
   readonly files: readonly SiteFile[];
 }
 
-async function codeOf(there: readonly (readonly [name: string, path: string])[]): Promise<Code> {
-  const result = await build({
+async function codeOf(there: readonly (readonly [name: string, path: string])[], bundle: Bundler): Promise<Code> {
+  const { files, outputs } = await bundle({
     ...settings,
     ...codeSettings,
     entryPoints: there.map(([name, path]) => ({ in: join(root, path), out: name })),
@@ -157,7 +156,6 @@ async function codeOf(there: readonly (readonly [name: string, path: string])[])
     chunkNames: 'part-[hash]',
     metafile: true,
   });
-  const { outputs } = result.metafile;
   const urlOf = (path: string) => `assets/${basename(path)}`;
   const entries = Object.entries(outputs).flatMap(([path, { entryPoint }]) => there.filter(([, source]) => source === entryPoint).map(([name, source]) => [name, path, source] as const));
   const phrases = Object.entries(outputs).flatMap(([path, { entryPoint = '' }]) => {
@@ -169,7 +167,7 @@ async function codeOf(there: readonly (readonly [name: string, path: string])[])
     scripts: Object.fromEntries(entries.map(([name, path]) => [name, urlOf(path)])),
     preload: Object.fromEntries([...entries.map(([name, , source]) => [name, partsOf(outputs, [source], ['import-statement']).map(urlOf)] as const), ...phrases]),
     parts: partsOf(outputs, ofPages, ['import-statement', 'dynamic-import']).map(urlOf),
-    files: result.outputFiles.map(({ path, text }) => ({ url: urlOf(path), text })),
+    files: files.map(({ name, text }) => ({ url: urlOf(name), text })),
   };
 }
 
@@ -185,7 +183,7 @@ const codeSettings = {
 const ofPacks = /^(?:lesson|booklet|recording|offline)(?:-|$)/;
 
 /** Every file that the scripts of some sources load in these ways, themselves left out. */
-function partsOf(outputs: Metafile['outputs'], sources: readonly string[], ways: readonly string[]): readonly string[] {
+function partsOf(outputs: Bundle['outputs'], sources: readonly string[], ways: readonly string[]): readonly string[] {
   const isEntry = (path: string) => sources.includes(outputs[path]?.entryPoint ?? '');
   const seen = new Set(Object.keys(outputs).filter(isEntry));
   for (const path of seen) for (const { path: part, external, kind } of outputs[path]?.imports ?? []) if (external !== true && ways.includes(kind)) seen.add(part);

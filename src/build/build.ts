@@ -6,6 +6,7 @@ import { findFiles } from '../outputs/find-files.ts';
 import { textOutputs } from '../outputs/output.ts';
 import { pagesOf, type PageText } from '../outputs/pages.ts';
 import { showPack, type Shown } from './show-pack.ts';
+import { bundler } from './bundle.ts';
 import { makeAssets } from './browser-code.ts';
 import { writePages } from './eleventy.ts';
 import { offlineFiles } from './offline.ts';
@@ -61,7 +62,8 @@ export async function build(options: BuildOptions): Promise<Built> {
   const result = { findings: everything, published: shown.packs.length, leftOut: new Set(told.map((each) => each.source.file)).size - shown.packs.length };
   if (options.strict && stops(everything)) return { ...result, published: 0, pages: 0 };
 
-  const { assets, files } = await makeAssets();
+  const bundle = await bundler(options.cache);
+  const { assets, files } = await makeAssets(bundle);
   const find = findFiles(library, shown.packs);
   const pagesFor = (packs: ShownPacks['packs']) =>
     pagesOf({ library, shown: packs, findingsOf: findingsByFile(everything), keptOff: result.leftOut, prose: prose.pages satisfies readonly PageText[], assets, find });
@@ -69,10 +71,10 @@ export async function build(options: BuildOptions): Promise<Built> {
   let pages = pagesFor(shown.packs);
   try {
     // A page tells how large its folder is, so the folders come first; a folder's own pages have none to offer.
-    if (options.folders === true) pages = pagesFor(await withFolders(shown.packs, packFolders({ library, pages, assets, files: [...files, ...shown.files] }), staging.folder));
+    if (options.folders === true) pages = pagesFor(await withFolders(shown.packs, packFolders({ library, pages, assets, files: [...files, ...shown.files], bundle }), staging.folder));
     await writePages(pages, staging.folder, options.cache);
     await writeFiles(staging.folder, [...files, ...shown.files, ...textOutputs({ library, shown: shown.packs, pages }), ...find.flatMap((each) => each.files)]);
-    await writeFiles(staging.folder, await offlineFiles({ folder: staging.folder, library, pages, shown: shown.packs, assets }));
+    await writeFiles(staging.folder, await offlineFiles({ folder: staging.folder, library, pages, shown: shown.packs, assets, bundle }));
     await staging.publish();
   } catch (error) {
     await staging.discard();

@@ -7,6 +7,7 @@ import type { Assets, Page, ShownPack } from '../outputs/views.ts';
 import type { Library } from '../core/pack/library.ts';
 import { workerScript } from './browser-code.ts';
 import { widths } from './pictures.ts';
+import type { Bundler } from './bundle.ts';
 import type { SiteFile } from './publish.ts';
 
 /** Width of the pictures in a book's copy, in pixels: sharp on a phone, and one file a picture. */
@@ -18,6 +19,7 @@ interface Made {
   readonly pages: readonly Page[];
   readonly shown: readonly ShownPack[];
   readonly assets: Assets;
+  readonly bundle: Bundler;
 }
 
 /**
@@ -65,7 +67,7 @@ function filesOf({ pack, urls, pictures, recording }: ShownPack, { assets }: Mad
   return [...new Set([...pages, ...styles, ...ofPages, ...later, ...letters, ...ofPictures])];
 }
 
-async function worker({ library, pages, assets }: Made, sized: (url: string) => Promise<Sized>): Promise<SiteFile> {
+async function worker({ library, pages, assets, bundle }: Made, sized: (url: string) => Promise<Sized>): Promise<SiteFile> {
   const notSaved = Object.fromEntries(pages.filter((page) => page.view.kind === 'unsaved').map((page) => [rootOf(page.language, library.language), page.url]));
   const files = [
     ...Object.values(notSaved),
@@ -74,7 +76,7 @@ async function worker({ library, pages, assets }: Made, sized: (url: string) => 
     ...(library.languages.some(inArabicScript) ? (assets.arabicLetters ?? []) : []),
   ];
   const version = hashOf(Buffer.from((await Promise.all(files.map(sized))).map((each) => each.hash).join()));
-  return { url: 'offline-worker.js', text: await workerScript('src/browser/offline-worker.ts', { shell: { version, widths, notSaved, files } }) };
+  return { url: 'offline-worker.js', text: await workerScript('src/browser/offline-worker.ts', { shell: { version, widths, notSaved, files } }, bundle) };
 }
 
 const inArabicScript = (language: string) => new Intl.Locale(language).maximize().script === 'Arab';

@@ -7,6 +7,7 @@ import { styleOf } from '../outputs/styles.ts';
 import type { Assets, Page, ShownPack } from '../outputs/views.ts';
 import { zipOf } from '../outputs/zip.ts';
 import { plainScript, scriptPaths } from './browser-code.ts';
+import type { Bundler } from './bundle.ts';
 import type { SiteFile } from './publish.ts';
 
 /** Width of the pictures in the folder, in pixels. */
@@ -21,6 +22,7 @@ interface Made {
   readonly pages: readonly Page[];
   readonly assets: Assets;
   readonly files: readonly SiteFile[];
+  readonly bundle: Bundler;
 }
 
 /** Makes a pack's `pack.zip`: its pages, sheets and pictures as a folder that opens from a disk, without a network and without a server. Nothing is in it but what the site shows. */
@@ -68,7 +70,7 @@ export function packFolders(made: Made): (shown: ShownPack) => Promise<Uint8Arra
         styles: ['files/folder.css'],
       });
       files.set(inside.get(page.url) ?? '', text(html));
-      for (const name of scripts) files.set(`files/${name}.js`, await once(name, async () => text(await plainScript(scriptPaths[name] ?? ''))));
+      for (const name of scripts) files.set(`files/${name}.js`, await once(name, async () => text(await plainScript(scriptPaths[name] ?? '', made.bundle))));
     }
     for (const url of shared) files.set(inside.get(url) ?? '', await once(url, () => bytesOf(url)));
     for (const { url } of shown.papers) files.set(basename(url), await bytesOf(url));

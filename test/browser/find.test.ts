@@ -1,10 +1,9 @@
 /** Finding a book in a library of 130, as a teacher does on a phone: write, narrow, go back, send the address on; and without a script. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
 import { buildSmall, smallLibrary, soundPack } from '../build/small-library.ts';
 import { axeObjects } from '../whole-site/axe.ts';
-import { startBrowser } from '../whole-site/browser.ts';
-import { serveBelowRoot } from '../whole-site/site.ts';
+import { siteInBrowser } from '../whole-site/site-in-browser.ts';
 
 /** Book n is about the n-th thing; every second one is for grade 3, every tenth from the same school. */
 const things = ['anchor', 'basket', 'candle', 'dragon', 'engine', 'feather', 'garden', 'hammer', 'island', 'jacket', 'kitchen', 'ladder', 'marble'];
@@ -23,24 +22,19 @@ for (const [row, thing] of things.entries()) {
   }
 }
 const library = await smallLibrary(files);
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveBelowRoot>>;
-beforeAll(async () => {
-  await buildSmall(library);
-  server = await serveBelowRoot(library.site);
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await server.close();
+const here = siteInBrowser({
+  site: async () => {
+    await buildSmall(library);
+    return library.site;
+  },
 });
 
 async function opened(path: string, options: { width?: number; javaScriptEnabled?: boolean } = {}): Promise<{ readonly page: Page; readonly requests: string[] }> {
-  const context = await browser.newContext({ viewport: { width: options.width ?? 1280, height: 900 }, javaScriptEnabled: options.javaScriptEnabled ?? true, reducedMotion: 'reduce' });
+  const context = await here.browser.newContext({ viewport: { width: options.width ?? 1280, height: 900 }, javaScriptEnabled: options.javaScriptEnabled ?? true, reducedMotion: 'reduce' });
   const page = await context.newPage();
   const requests: string[] = [];
   page.on('request', (request) => requests.push(request.url()));
-  await page.goto(server.address + path);
+  await page.goto(here.server.address + path);
   return { page, requests };
 }
 const told = (page: Page, sentence: string) => page.waitForFunction((wanted) => document.querySelector('[role="status"]')?.textContent === wanted, sentence, { timeout: 20_000 });
@@ -55,7 +49,7 @@ test('nothing is fetched before somebody asks; a slip of the pen is forgiven, an
   await told(page, 'One book.');
   expect([await titles(page), search(page)]).toEqual([['The dragon in the tunnel'], '?words=dragn%20in%20the%20tunel']);
   expect(await page.evaluate(() => document.activeElement?.id)).toBe('results');
-  expect(requests.every((url) => url.startsWith(server.address))).toBe(true);
+  expect(requests.every((url) => url.startsWith(here.server.address))).toBe(true);
   expect(await axeObjects(page)).toEqual([]);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
   await page.locator('.found a').click();
@@ -98,7 +92,7 @@ test('a long list is turned page by page, in the order that was asked for, and a
   await page.getByRole('link', { name: 'Page 6' }).click();
   await page.waitForFunction(() => document.querySelectorAll('.found h3').length === 5);
   expect([search(page), await page.locator('.numbered-pages [aria-current]').textContent()]).toEqual(['?grade=3&order=title&page=6', '6']);
-  await page.goto(`${server.address}find/?words=marble&language=any`);
+  await page.goto(`${here.server.address}find/?words=marble&language=any`);
   await told(page, '10 books.');
   expect(await page.locator('.found li[lang="es"] h3').allTextContents()).toEqual(['The marble in the village']);
   await page.context().close();
@@ -126,7 +120,7 @@ test('without a script every book is reached by the index, sixty to a page', asy
   const seen = await page.locator('.found h2').count();
   await page.getByRole('link', { name: 'Page 2' }).click();
   expect([seen, await page.locator('.found h2').count()]).toEqual([60, 4]);
-  await page.goto(`${server.address}find/`);
+  await page.goto(`${here.server.address}find/`);
   expect([await page.locator('#find').isVisible(), await page.getByText('The search needs a script').isVisible()]).toEqual([false, true]);
   await page.context().close();
 });
@@ -146,9 +140,9 @@ test('feeds, the description of the search and the list of pages are sound XML w
         of: Object.fromEntries(['entry', 'id', 'updated', 'rights', 'loc', 'ShortName'].map((name) => [name, texts(name)])),
         template: document.querySelector('Url')?.getAttribute('template') ?? '',
       };
-    }, server.address + path);
+    }, here.server.address + path);
   // The page itself may fetch nothing, so what is read is read from one that may.
-  await page.goto(`${server.address}find/`);
+  await page.goto(`${here.server.address}find/`);
   const feed = await read('feed.xml');
   expect([feed.faults, feed.root]).toEqual([0, 'http://www.w3.org/2005/Atom feed']);
   // RFC 4287, 4.1.1: a feed has exactly one id, title and updated; 4.1.2: so has each entry.
@@ -165,8 +159,8 @@ test('feeds, the description of the search and the list of pages are sound XML w
   const list = await read('sitemap.xml');
   expect([list.faults, list.root]).toEqual([0, 'http://www.sitemaps.org/schemas/sitemap/0.9 urlset']);
   expect(list.of['loc']?.length ?? 0).toBeGreaterThan(390);
-  const json = await page.evaluate(async (address) => (await (await fetch(address)).json()) as { version: string; items: { id: string; date_modified: string }[] }, `${server.address}feed.json`);
+  const json = await page.evaluate(async (address) => (await (await fetch(address)).json()) as { version: string; items: { id: string; date_modified: string }[] }, `${here.server.address}feed.json`);
   expect([json.version, json.items.length, json.items.every((item) => item.id.startsWith('https://shelf.example/books/packs/'))]).toEqual(['https://jsonfeed.org/version/1.1', 50, true]);
-  expect(await page.evaluate(async (address) => (await fetch(address)).text(), `${server.address}robots.txt`)).toContain('Sitemap: https://shelf.example/books/sitemap.xml');
+  expect(await page.evaluate(async (address) => (await fetch(address)).text(), `${here.server.address}robots.txt`)).toContain('Sitemap: https://shelf.example/books/sitemap.xml');
   await page.context().close();
 });

@@ -1,20 +1,9 @@
 /** Questions and words that can be heard: only with a voice of the device in the language of the page. The voices are stand-ins that tell what they are given. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startBrowser } from '../whole-site/browser.ts';
-import { builtSite, serveBelowRoot } from '../whole-site/site.ts';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { siteInBrowser } from '../whole-site/site-in-browser.ts';
 
-const site = await builtSite();
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveBelowRoot>>;
-beforeAll(async () => {
-  server = await serveBelowRoot(site);
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await server.close();
-});
+const here = siteInBrowser();
 
 interface Voice {
   readonly lang: string;
@@ -22,7 +11,7 @@ interface Voice {
 }
 
 async function withVoices(path: string, voices: readonly Voice[], late = false): Promise<Page> {
-  const context = await browser.newContext({ serviceWorkers: 'block' });
+  const context = await here.browser.newContext({ serviceWorkers: 'block' });
   const page = await context.newPage();
   await page.addInitScript(
     ({ voices, late }) => {
@@ -54,7 +43,7 @@ async function withVoices(path: string, voices: readonly Voice[], late = false):
     },
     { voices, late },
   );
-  await page.goto(server.address + path);
+  await page.goto(here.server.address + path);
   return page;
 }
 const buttons = (page: Page) => page.$$eval('.listen', (all) => all.length);

@@ -1,10 +1,9 @@
 /** The page about quality as a visitor uses it: choose, go back, send the address to somebody; and without scripts. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import { buildSmall, smallLibrary, soundPack } from '../build/small-library.ts';
 import { axeObjects } from '../whole-site/axe.ts';
-import { startBrowser } from '../whole-site/browser.ts';
-import { serveBelowRoot } from '../whole-site/site.ts';
+import { siteInBrowser } from '../whole-site/site-in-browser.ts';
 
 /** 62 packs make two pages of the list; numbers 1 and 61 have a remark about frames, and every second one is for grade 3. */
 const files: Record<string, string> = {
@@ -20,23 +19,18 @@ for (let number = 1; number <= 62; number++) {
   files[`packs/wheelbarrow-${two}/pack.md`] = text;
 }
 const library = await smallLibrary(files);
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveBelowRoot>>;
-beforeAll(async () => {
-  await buildSmall(library);
-  server = await serveBelowRoot(library.site);
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await server.close();
+const here = siteInBrowser({
+  site: async () => {
+    await buildSmall(library);
+    return library.site;
+  },
 });
 
 async function opened(path: string, options: { width?: number; javaScriptEnabled?: boolean; colorScheme?: 'light' | 'dark' } = {}): Promise<Page> {
   const { width = 1280, javaScriptEnabled = true, colorScheme = 'light' } = options;
-  const context = await browser.newContext({ viewport: { width, height: 900 }, javaScriptEnabled, colorScheme, reducedMotion: 'reduce' });
+  const context = await here.browser.newContext({ viewport: { width, height: 900 }, javaScriptEnabled, colorScheme, reducedMotion: 'reduce' });
   const page = await context.newPage();
-  await page.goto(server.address + path);
+  await page.goto(here.server.address + path);
   return page;
 }
 const seen = (page: Page) => page.$$eval('.ledger-entry', (entries) => entries.filter((entry) => entry.checkVisibility()).length);

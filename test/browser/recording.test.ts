@@ -1,27 +1,16 @@
 /** The recording as a family meets it: it waits at each stop, in whatever order they move about in it, and with captions on. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import { axeObjects } from '../whole-site/axe.ts';
-import { startBrowser } from '../whole-site/browser.ts';
-import { builtSite, serveBelowRoot } from '../whole-site/site.ts';
+import { siteInBrowser } from '../whole-site/site-in-browser.ts';
 
 const address = 'packs/the-crow-and-the-tall-jar/recording/';
-const site = await builtSite();
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveBelowRoot>>;
-beforeAll(async () => {
-  server = await serveBelowRoot(site);
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await server.close();
-});
+const here = siteInBrowser();
 
 async function opened(options: { width?: number; javaScriptEnabled?: boolean } = {}): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width: options.width ?? 1280, height: 800 }, javaScriptEnabled: options.javaScriptEnabled ?? true });
+  const context = await here.browser.newContext({ viewport: { width: options.width ?? 1280, height: 800 }, javaScriptEnabled: options.javaScriptEnabled ?? true });
   const page = await context.newPage();
-  await page.goto(server.address + address);
+  await page.goto(here.server.address + address);
   return page;
 }
 const stopsOf = (page: Page) => page.$$eval('.film-stop', (boxes) => boxes.map((box) => Number((box as HTMLElement).dataset['at'])));
@@ -63,7 +52,7 @@ describe('the film waits', () => {
       expect(await page.$$eval('.film-stop:not([hidden])', (boxes) => boxes.length)).toBe(0);
       expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('VIDEO');
     }
-    expect(requests.filter((url) => !url.startsWith(server.address))).toEqual([]);
+    expect(requests.filter((url) => !url.startsWith(here.server.address))).toEqual([]);
     await page.context().close();
   });
 

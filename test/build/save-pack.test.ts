@@ -161,9 +161,9 @@ test('a kill in the middle loses neither version', async () => {
   const script = `
     import { savePack } from ${JSON.stringify(join(root, 'src/build/save-pack.ts'))};
     const filling = '#'.repeat(400_000);
-    process.stdout.write('ready');
-    for (let version = Number(process.argv.at(-1)); ; version++) {
+    for (let version = Number(process.argv.at(-1)), first = true; ; version++, first = false) {
       await savePack(${JSON.stringify(content)}, { slug: 'killed', name: 'pack.md', text: \`---\\n# version \${version}\\n\${filling}\\n---\\n\`, pictures: {} });
+      if (first) process.stdout.write('saved');
     }`;
   const versionOf = (whole: string): number => Number(/^---\n# version (\d+)\n(?:#+\n)?---\n$/.exec(whole)?.[1] ?? NaN);
   let last = 0;

@@ -1,6 +1,6 @@
 /** Makes small libraries in a temporary folder, builds them, and clears them away when the tests of a file are done. */
 import { spawn } from 'node:child_process';
-import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -35,6 +35,10 @@ export async function smallLibrary(files: Readonly<Record<string, string | Buffe
 }
 
 export async function buildSmall(library: SmallLibrary, strict = false): Promise<Built> {
+  // The code for browsers is the same for every library: it is bundled once for all of them.
+  await mkdir(library.cache, { recursive: true });
+  await mkdir(join(root, '.cache/code'), { recursive: true });
+  await symlink(join(root, '.cache/code'), join(library.cache, 'code'), 'junction').catch(() => undefined);
   return build({ content: library.content, site: library.site, cache: library.cache, strict });
 }
 

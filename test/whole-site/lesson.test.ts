@@ -6,31 +6,22 @@ import { readFile } from 'node:fs/promises';
 import { gzipSync } from 'node:zlib';
 import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { choicesFrom } from '../../src/outputs/lesson-choices.ts';
 import type { LessonData } from '../../src/outputs/lesson-data.ts';
 import { sheetOf } from '../../src/outputs/lesson-sheet.ts';
 import { axeObjects } from './axe.ts';
-import { startBrowser } from './browser.ts';
-import { builtSite, serveBelowRoot } from './site.ts';
+import { siteInBrowser } from './site-in-browser.ts';
+import { builtSite } from './site.ts';
 
 const site = await builtSite();
 const path = 'packs/the-lamp-on-the-jetty/lesson/';
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveBelowRoot>>;
-beforeAll(async () => {
-  server = await serveBelowRoot(site);
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await server.close();
-});
+const here = siteInBrowser();
 
 const monday = new Date('2026-11-30T09:05:00');
 
 async function open(query: string, options: Parameters<Browser['newContext']>[0] = {}): Promise<{ page: Page; context: BrowserContext; faults: string[]; requests: string[] }> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, reducedMotion: 'reduce', timezoneId: 'UTC', ...options });
+  const context = await here.browser.newContext({ viewport: { width: 1280, height: 900 }, reducedMotion: 'reduce', timezoneId: 'UTC', ...options });
   const page = await context.newPage();
   const faults: string[] = [];
   const requests: string[] = [];
@@ -39,7 +30,7 @@ async function open(query: string, options: Parameters<Browser['newContext']>[0]
   });
   page.on('pageerror', (error) => faults.push(error.message));
   if (options.javaScriptEnabled !== false) await page.clock.install({ time: monday });
-  await page.goto(server.address + path + query, { waitUntil: 'load' });
+  await page.goto(here.server.address + path + query, { waitUntil: 'load' });
   // Letters come whenever a page first shows one of theirs.
   page.on('request', (request) => {
     if (!request.url().endsWith('.woff2')) requests.push(request.url());
@@ -105,7 +96,7 @@ describe('the sheet', () => {
     const before = await texts();
     await page.reload();
     expect(await texts()).toEqual(before);
-    expect(requests.filter((url) => !url.startsWith(server.address))).toEqual([]);
+    expect(requests.filter((url) => !url.startsWith(here.server.address))).toEqual([]);
     expect(faults).toEqual([]);
     await context.close();
   });

@@ -1,0 +1,73 @@
+import { createHash } from 'node:crypto';
+import { mkdir, readdir, readFile, rename, utimes, writeFile } from 'node:fs/promises';
+import { basename, dirname, join, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build, type BuildOptions, type Metafile } from 'esbuild';
+
+/** The only door to esbuild. What it made is kept by the content of everything it was made from: most builds change a pack and no code. */
+
+export const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
+
+export interface Bundle {
+  /** Names without folders, and their text. */
+  readonly files: readonly { readonly name: string; readonly text: string }[];
+  /** What the files load, when `metafile` was asked for. */
+  readonly outputs: Readonly<Record<string, Pick<Metafile['outputs'][string], 'imports' | 'entryPoint'>>>;
+}
+
+/** Folders with everything a bundle can be made from, and the list of exact versions of all that comes from outside. */
+const sources = ['src/browser', 'src/classroom', 'src/core', 'src/outputs', 'layouts', 'package-lock.json', 'src/build/browser-code.ts'];
+
+type Asked = BuildOptions & { readonly write: false };
+
+/** Makes a bundle, or takes the one that was kept. */
+export type Bundler = (options: Asked) => Promise<Bundle>;
+
+/**
+ * A bundler for one build: the code is looked at once.
+ *
+ * @param cache The library's folder for what can be made again; bundles are kept in its `code/`.
+ * @returns A function that throws when the code cannot be bundled; nothing is kept then.
+ */
+export async function bundler(cache: string): Promise<Bundler> {
+  const code = await contentOf(sources);
+  const folder = join(cache, 'code');
+  return async (options) => {
+    const asked = JSON.stringify(options).replaceAll(JSON.stringify(root).slice(1, -1), '');
+    const file = join(folder, `${createHash('sha256').update(code).update(asked).digest('hex').slice(0, 32)}.json`);
+    const kept = await readFile(file, 'utf8').then(
+      (text) => JSON.parse(text) as Bundle,
+      () => undefined,
+    );
+    if (kept) {
+      const now = new Date();
+      await utimes(file, now, now).catch(() => undefined);
+      return kept;
+    }
+    const { outputFiles, metafile } = await build(options);
+    const outputs = Object.entries(metafile?.outputs ?? {}).map(([path, { entryPoint, imports }]) => [path, { imports, ...(entryPoint !== undefined && { entryPoint }) }] as const);
+    const made: Bundle = { files: outputFiles.map(({ path, text }) => ({ name: basename(path), text })), outputs: Object.fromEntries(outputs) };
+    await mkdir(folder, { recursive: true });
+    // Another build may be at the same: whoever is last puts a whole file over a whole file.
+    const beside = `${file}.${String(process.pid)}.${String(performance.now())}`;
+    await writeFile(beside, JSON.stringify(made));
+    await rename(beside, file);
+    return made;
+  };
+}
+
+/** A hash of the files at these places below the project's root, names and bytes. */
+async function contentOf(places: readonly string[]): Promise<string> {
+  const hash = createHash('sha256');
+  for (const place of places) {
+    const below = await readdir(join(root, place), { recursive: true, withFileTypes: true }).catch(() => undefined);
+    const files = below?.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name)) ?? [join(root, place)];
+    for (const path of files.sort())
+      hash
+        .update(path.slice(root.length).split(sep).join('/'))
+        .update('\0')
+        .update(await readFile(path))
+        .update('\0');
+  }
+  return hash.digest('hex');
+}
