@@ -1,13 +1,13 @@
-/** The commands as a person types them, each in its own process. */
+/** The commands as a person types them. */
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { bookfellow, smallLibrary, soundPack } from '../build/small-library.ts';
+import { bookfellow, bookfellowAlone, smallLibrary, soundPack } from '../build/small-library.ts';
 
 describe('bookfellow', () => {
   test('without a word shows what there is and ends with 2; asked for help it ends with 0', async () => {
-    const bare = await bookfellow([]);
-    const asked = await bookfellow(['--help']);
+    const bare = await bookfellowAlone([]);
+    const asked = await bookfellowAlone(['--help']);
     expect([bare.code, asked.code]).toEqual([2, 0]);
     for (const command of ['build', 'check', 'measure', 'plan', 'new', 'stack', 'preview']) expect(asked.out).toContain(`bookfellow ${command}`);
     expect(bare.out).toBe(asked.out);
@@ -24,7 +24,7 @@ describe('bookfellow', () => {
     [['constructor'], 'There is no command "constructor"'],
     [['new'], 'Name the new pack with one word'],
   ])('%j ends with 2 and a sentence, not a stack of lines', async (args, sentence) => {
-    const { code, err } = await bookfellow(args);
+    const { code, err } = await bookfellowAlone(args);
     expect([code, err]).toEqual([2, expect.stringContaining(sentence)]);
     expect(err).not.toMatch(/^\s+at /m);
   });
@@ -36,7 +36,7 @@ describe('bookfellow new', () => {
     const made = await bookfellow(['new', 'the-paper-boat', '--content', content]);
     expect(made.code).toBe(0);
     expect((await readdir(join(content, 'packs/the-paper-boat'))).sort()).toEqual(['pack.md', 'pictures', 'private']);
-    const checked = await bookfellow(['check', '--content', content, '--json']);
+    const checked = await bookfellowAlone(['check', '--content', content, '--json']);
     const codes = (JSON.parse(checked.out) as readonly { readonly code: string }[]).map((found) => found.code);
     expect(new Set(codes)).toEqual(new Set(['pack/blank', 'more/of-the-same']));
     const before = await readFile(join(content, 'packs/the-paper-boat/pack.md'), 'utf8');
