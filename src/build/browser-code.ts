@@ -2,9 +2,8 @@ import { createHash } from 'node:crypto';
 import { createRequire } from 'node:module';
 import { existsSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import type { BuildOptions } from 'esbuild';
 import type { Assets } from '../outputs/views.ts';
-import { root, type Bundle, type Bundler } from './bundle.ts';
+import { root, type Asked, type Bundle, type Bundler } from './bundle.ts';
 import type { SiteFile } from './publish.ts';
 
 /** Styles and scripts for the browser, in files whose names hold a hash of their content. */
@@ -113,7 +112,7 @@ const settings = {
   target: ['chrome100', 'firefox100', 'safari15'],
   legalComments: 'inline' as const,
   logLevel: 'silent' as const,
-} satisfies BuildOptions & { readonly write: false };
+} satisfies Asked;
 
 async function bundledStyle(path: string, bundle: Bundler): Promise<string> {
   const { files } = await bundle({ ...settings, entryPoints: [join(root, path)], external: ['*.woff2'] });

@@ -18,7 +18,7 @@ export interface Bundle {
 /** Folders with everything a bundle can be made from, and the list of exact versions of all that comes from outside. */
 const sources = ['src/browser', 'src/classroom', 'src/core', 'src/outputs', 'layouts', 'package-lock.json', 'src/build/browser-code.ts'];
 
-type Asked = BuildOptions & { readonly write: false };
+export type Asked = BuildOptions & { readonly write: false };
 
 /** Makes a bundle, or takes the one that was kept. */
 export type Bundler = (options: Asked) => Promise<Bundle>;
