@@ -100,10 +100,13 @@ async function start(main: HTMLElement, data: BookletData): Promise<void> {
     }
     draw();
     if (!turned) return;
-    const heading = elementOf(here)?.querySelector<HTMLElement>('h1, h2');
-    heading?.setAttribute('tabindex', '-1');
-    heading?.focus({ preventScroll: true });
-    main.scrollIntoView({ block: 'start' });
+    // A turn of its own, so that a slow phone shows the page first.
+    setTimeout(() => {
+      const heading = elementOf(here)?.querySelector<HTMLElement>('h1, h2');
+      heading?.setAttribute('tabindex', '-1');
+      heading?.focus({ preventScroll: true });
+      main.scrollIntoView({ block: 'start' });
+    });
   }
 
   function draw(): void {
@@ -143,9 +146,9 @@ async function start(main: HTMLElement, data: BookletData): Promise<void> {
     const { booklet } = keeper;
     if (!booklet) return;
     rememberOpen(data, booklet.bookmark);
-    ready();
     turnTo(wanted ?? pageNames()[1] ?? 'cover');
     wanted = undefined;
+    setTimeout(ready);
   }
 
   // On paper each answer stands on its own sheet; it is put there for the printer alone.

@@ -11,6 +11,9 @@ interface Props {
   readonly rows?: number;
 }
 
+/** Where the browser does it, nothing has to be measured at each letter. */
+const growsByItself = CSS.supports('field-sizing', 'content');
+
 /** Ruled lines to write on, as many as the text needs. No limit, no spelling marks: nobody corrects a child here. */
 export function Lines({ label, text, onText, field, rows = 3 }: Props): JSX.Element {
   const id = useOwnId();
@@ -18,7 +21,7 @@ export function Lines({ label, text, onText, field, rows = 3 }: Props): JSX.Elem
   const at = field ?? own;
   const grow = () => {
     const area = at.current;
-    if (!area) return;
+    if (!area || growsByItself) return;
     area.style.height = 'auto';
     area.style.height = `${String(area.scrollHeight + 2)}px`;
   };
@@ -30,7 +33,17 @@ export function Lines({ label, text, onText, field, rows = 3 }: Props): JSX.Elem
   return (
     <div class="lines">
       <label for={id}>{label}</label>
-      <textarea id={id} ref={at} rows={rows} value={text} onInput={(event) => onText(event.currentTarget.value)} autocomplete="off" spellcheck={false} dir="auto" />
+      <textarea
+        id={id}
+        ref={at}
+        rows={rows}
+        value={text}
+        style={{ minHeight: `calc(${String(rows * 3)}rem + 3px)` }}
+        onInput={(event) => onText(event.currentTarget.value)}
+        autocomplete="off"
+        spellcheck={false}
+        dir="auto"
+      />
     </div>
   );
 }
