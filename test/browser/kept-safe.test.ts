@@ -1,16 +1,14 @@
-/** What a child did is never lost: the page loaded anew, the window closed, the server gone, storage blocked or full, two windows, sixty drawings, a tab that dies. */
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+/** What a child did is never lost: the page loaded anew, the window closed, the server gone, storage blocked or full, two windows, sixty drawings. `tab-dies.test.ts` has the tab that dies. */
+import { readFile } from 'node:fs/promises';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { put, type Booklet, type Entry } from '../../src/core/booklet/booklet.ts';
 import { readBooklet } from '../../src/core/booklet/read-booklet.ts';
 import { writeBookletFile } from '../../src/core/booklet/write-booklet-file.ts';
 import { phrasesFor } from '../../src/core/languages/pick-language.ts';
-import { startBrowser, startBrowserIn } from '../whole-site/browser.ts';
+import { startBrowser } from '../whole-site/browser.ts';
 import { builtSite, serveBelowRoot } from '../whole-site/site.ts';
-import { begin, bookletPage, chooseWay, kept, onDevice, openAgain, opened, pack, scribble, turnTo } from './booklet-page.ts';
+import { begin, bookletPage, chooseWay, kept, onDevice, openAgain, pack, scribble, turnTo } from './booklet-page.ts';
 
 const site = await builtSite();
 const phone = { viewport: { width: 360, height: 640 }, reducedMotion: 'reduce' } as const;
@@ -87,48 +85,6 @@ test('loaded anew, then without a server, then more is added and loaded anew aga
   expect(marksOf(after)).toHaveLength(3);
   expect(faults).toEqual([]);
   await context.close();
-});
-
-test('the tab dies in the middle of a line, the browser is closed and started again: all lines that were finished are there, and the long one as far as it was kept', async () => {
-  const profile = await mkdtemp(join(tmpdir(), 'bookfellow-profile-'));
-  let context = await startBrowserIn(profile, { ...phone });
-  const { page } = await bookletPage(context, server.address);
-  await begin(page);
-  await turnTo(page, 'stop-still-walking');
-  await page.locator('.is-open canvas').waitFor();
-  for (const seed of [1, 2, 3]) await scribble(page, seed);
-  // Right after a line is done, without the pause that is waited for while somebody writes.
-  await page.waitForTimeout(250);
-  const box = await page.locator('.is-open canvas').boundingBox();
-  if (!box) throw new Error('no paper');
-  await page.mouse.move(box.x + 20, box.y + 20);
-  await page.mouse.down();
-  const started = Date.now();
-  for (let step = 0; Date.now() - started < 4000; step++) {
-    await page.mouse.move(box.x + 20 + (step % 150), box.y + 20 + ((step * 7) % 100));
-    await page.waitForTimeout(40);
-  }
-  const killer = await context.newCDPSession(page);
-  const crashed = page.waitForEvent('crash');
-  // A tab that is dead gives no answer to this.
-  killer.send('Page.crash').catch(() => undefined);
-  await crashed;
-  await context.close();
-  context = await startBrowserIn(profile, { ...phone });
-  const again = await bookletPage(context, server.address);
-  const marks = marksOf((await onDevice(again.page)).entries);
-  const points = marks.map((mark) => (mark.do === 'line' ? mark.points.length / 3 : 0));
-  told('lines after the tab died in the fourth, points of each', marks.length, points.join(' '));
-  expect(marks).toHaveLength(4);
-  expect(points[3]).toBeGreaterThan(20);
-  await again.page.locator('.reader').first().click();
-  await opened(again.page);
-  await turnTo(again.page, 'stop-still-walking');
-  await again.page.locator('.is-open canvas').waitFor();
-  expect(await again.page.locator('.is-open canvas').getAttribute('aria-label')).toContain('4 lines');
-  expect(again.faults).toEqual([]);
-  await context.close();
-  await rm(profile, { recursive: true, force: true });
 });
 
 /** A browser that refuses its database, or every storage there is. */

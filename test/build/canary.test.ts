@@ -89,7 +89,7 @@ const library = await smallLibrary({
   'packs/hen/recording/reading.mp4': film,
   'packs/hen/recording/reading.vtt': 'WEBVTT\n\nNOTE canarycaption\n\n00:01.000 --> 00:05.000\nHere we stop and think.\n',
 });
-const built = await build({ content: library.content, site: library.site, cache: library.cache, strict: false, paper: true });
+const built = await build({ content: library.content, site: library.site, cache: library.cache, strict: false, paper: true, folders: true });
 const files = await filesIn(library.site);
 /** What each file holds; of a PDF, its text as well, which an embedded font turns into numbers. */
 const inside = new Map<string, readonly string[]>();
@@ -98,6 +98,9 @@ for (const file of files) {
   inside.set(file, [file, ...insideOf(file, await readFile(path)), ...(file.endsWith('.pdf') ? [Buffer.from((await readPdf(path)).text, 'utf8').toString('latin1')] : [])]);
 }
 
+/** The files of each folder to take along. */
+const folders = await Promise.all(files.filter((file) => file.endsWith('.zip')).map(async (file) => [file, zipEntries(await readFile(join(library.site, file)))] as const));
+
 describe('the canaries', () => {
   test('were there to be found, and the packs are published', () => {
     expect(built.findings.filter((found) => found.level === 'stop')).toEqual([]);
@@ -105,6 +108,9 @@ describe('the canaries', () => {
     expect(files.length).toBeGreaterThan(20);
     expect(files.filter((file) => file.endsWith('.pdf')).length).toBeGreaterThan(1);
     expect(photo.includes('canaryphoto')).toBe(true);
+    // The folders to take along were looked into, and hold the pages.
+    expect(folders.flatMap(([, entries]) => entries.map(([name]) => name)).filter((name) => name.endsWith('.html'))).toHaveLength(3 * folders.length);
+    expect(folders).toHaveLength(2);
   });
 
   test.each(Object.entries(secrets))('%s, of %s, is in no file of the site', (word) => {
@@ -117,8 +123,14 @@ describe('the canaries', () => {
     const quoted = ` ${wordsOf(cue).join(' ')} `;
     const given: string[] = [];
     let cues = 0;
-    for (const file of files.filter((name) => /\.(?:html|json|vtt|xml|txt|md|csv|ics|webmanifest|js|pdf)$/.test(name))) {
-      const text = file.endsWith('.pdf') ? (await readPdf(join(library.site, file))).text : readable(await readFile(join(library.site, file), 'utf8'));
+    const isText = (name: string) => /\.(?:html|json|vtt|xml|txt|md|csv|ics|webmanifest|js)$/.test(name);
+    const texts: (readonly [file: string, text: string])[] = [];
+    for (const file of files) {
+      if (file.endsWith('.pdf')) texts.push([file, (await readPdf(join(library.site, file))).text]);
+      else if (isText(file)) texts.push([file, readable(await readFile(join(library.site, file), 'utf8'))]);
+    }
+    for (const [folder, entries] of folders) for (const [name, content] of entries) if (isText(name)) texts.push([`${folder}/${name}`, readable(content.toString('utf8'))]);
+    for (const [file, text] of texts) {
       const words = wordsOf(text);
       for (const run of finder.runsIn(words)) {
         const shared = words.slice(run.from, run.from + run.words).join(' ');
@@ -128,7 +140,7 @@ describe('the canaries', () => {
     }
     expect(given).toEqual([]);
     // The cue is on the pages, so the test does read what a visitor reads.
-    expect(cues).toBeGreaterThanOrEqual(2);
+    expect(cues).toBeGreaterThanOrEqual(2 + folders.length);
   });
 });
 

@@ -153,7 +153,7 @@ export const enBooklet = {
       to: (n: number) => `Back to stop ${String(n)}`,
       hand: 'Take it along',
       handNote: 'The booklet stays on this device until you do something with it. A teacher sees your answers only if you hand over the file or the paper.',
-      mayGo: 'A browser may clear out what it keeps when it needs room, so save a file now and then.',
+      mayGo: 'This browser has not promised to keep it: it may clear out what it keeps when it needs room. So save a file now and then.',
       stays: 'This browser has promised not to clear it out by itself. A file is a second copy, if the device is lost or changed.',
       save: 'Save it as a file',
       saved: (name: string) => `The file is called “${name}”. Your browser put it where it puts downloads.`,

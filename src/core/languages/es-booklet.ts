@@ -160,7 +160,7 @@ export const esBooklet: typeof enBooklet = {
       to: (n) => `Volver a la pausa ${String(n)}`,
       hand: 'Para llevar',
       handNote: 'El cuadernillo se queda en este aparato hasta que hagas algo con él. La escuela ve tus respuestas solo si le das el archivo o el papel.',
-      mayGo: 'Un navegador puede vaciar lo que guarda cuando le falta sitio, así que guarda un archivo de vez en cuando.',
+      mayGo: 'Este navegador no ha prometido conservarlo: puede vaciar lo que guarda cuando le falta sitio. Así que guarda un archivo de vez en cuando.',
       stays: 'Este navegador ha prometido no vaciarlo por su cuenta. Un archivo es una segunda copia, por si el aparato se pierde o se cambia.',
       save: 'Guardarlo como archivo',
       saved: (name) => `El archivo se llama «${name}». El navegador lo puso donde pone las descargas.`,
