@@ -9,6 +9,7 @@ import { Candidates, Passage } from './passage.tsx';
 import { AddPictures } from './pictures.tsx';
 import type { Preview as PreviewPart } from './preview.tsx';
 import { Broken, Share } from './share.tsx';
+import { Still } from './still.tsx';
 import { Stops } from './stops.tsx';
 import { counted, fill, idOf } from './words.ts';
 
@@ -55,7 +56,7 @@ export function DeskPage({ desk, leave, open }: { readonly desk: Desk; readonly 
   return (
     <div class={Preview ? 'desk with-preview' : 'desk'}>
       <DeskLine desk={desk} leave={leave} preview={{ open: Preview !== undefined, toggle: togglePreview }} />
-      <Contents desk={desk} here={chapterId} turnTo={turnTo} />
+      <Still on={[desk.look?.advice, desk.look?.early, chapterId]}>{() => <Contents desk={desk} here={chapterId} turnTo={turnTo} />}</Still>
       <section class="chapter" aria-labelledby="chapter">
         <p class="kind">{fill(data.say.desk.chapter, { n: index + 1 })}</p>
         <h2 id="chapter" tabIndex={-1}>

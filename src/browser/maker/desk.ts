@@ -4,6 +4,7 @@ import type { MakerData } from '../../outputs/maker-data.ts';
 import type { Fields } from '../../outputs/maker-fields.ts';
 import type { Look, TextToLook } from '../../outputs/maker-look.ts';
 import { keepPack, keepPicture, NotKept, type KeptPack, type KeptPicture } from './storage.ts';
+import { sameParts } from './same-parts.ts';
 import { idOf, slugOf, textAt } from './words.ts';
 import { workerAt } from './worker-door.ts';
 
@@ -60,6 +61,8 @@ export class Desk {
   refused: string | undefined;
   /** Id of the element that gets the focus after the next rendering. */
   focusNext: string | undefined;
+  /** Puts what stands in a field and has not been written yet into the file; each field that is typed in has one here until then. */
+  readonly drafts = new Set<() => Promise<void>>();
   /** Said once, for those who do not see the page. */
   said = '';
 
@@ -205,9 +208,10 @@ export class Desk {
   /** A page of the pack, made when it is asked for. */
   page: ReturnType<typeof workerAt>['page'] = (input) => this.#worker.page(input);
 
-  /** What stands now, once everything asked for before has been done. */
-  settled(): Promise<unknown> {
-    return this.#queue;
+  /** Waits until everything that was typed or asked for before is in the text. */
+  async settled(): Promise<void> {
+    for (const write of this.drafts) void write();
+    await this.#queue;
   }
 
   #inTurn(task: () => Promise<void>): Promise<void> {
@@ -217,7 +221,7 @@ export class Desk {
   }
 
   #settle(fields: Fields): void {
-    this.fields = fields;
+    this.fields = sameParts(this.fields, fields);
     this.#lookSoon();
     this.tell();
   }
@@ -233,7 +237,7 @@ export class Desk {
     const look = await this.#worker.look(this.toLook(), library, language, today()).catch(() => undefined);
     // A later text may have been asked about meanwhile.
     if (mine !== this.#lookNumber || !look) return;
-    this.look = look;
+    this.look = sameParts(this.look, look);
     this.tell();
   }
 

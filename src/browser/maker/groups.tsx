@@ -4,12 +4,33 @@ import type { Tree } from '../../core/pack/scalar-text.ts';
 import type { FormNode } from '../../outputs/maker-form.ts';
 import { adviceFor, type Desk } from './desk.ts';
 import { addEdits } from './edits.ts';
-import { AdviceList, ByLanguage, Field, Hint, TextList, Ticks, type FieldProps } from './fields.tsx';
+import { AdviceList, Field, Hint, type FieldProps } from './fields.tsx';
 import { Thumbnail } from './pictures.tsx';
-import { anyPath, fill, idOf, listAt, pathOf, valueAt } from './words.ts';
+import { Still } from './still.tsx';
+import { ByLanguage, TextList, Ticks } from './text-lists.tsx';
+import { anyPath, fill, idOf, listAt, pathOf, textAt, valueAt } from './words.ts';
 
-/** Any field of the form, by its kind. */
-export function AnyField(props: FieldProps): JSX.Element | null {
+/** Any field of the form. It is drawn anew only when something that it shows is another. */
+export function AnyField(props: FieldProps): JSX.Element {
+  const { desk, node, steps, everything } = props;
+  const { fields, look, beside, refused = '' } = desk;
+  const path = pathOf(steps);
+  const within = node.kind === 'body' ? fields?.body : valueAt(fields?.raw, steps);
+  const theirs = node.kind === 'body' ? beside?.fields.body : valueAt(beside?.fields.raw, steps);
+  const named = namesOthers(node) ? [valueAt(fields?.raw, ['stops']), valueAt(fields?.raw, ['pictures']), desk.pictures] : [];
+  const on = [path, within, theirs, beside === undefined, everything, look?.advice, look?.early, refused.startsWith(path) ? refused : '', textAt(fields?.raw, ['language']), ...named];
+  return <Still on={on}>{() => <FieldByKind {...props} />}</Still>;
+}
+
+const known = new WeakMap<FormNode, boolean>();
+/** True for a field that offers names from elsewhere in the pack, or shows a picture, or holds one that does. */
+function namesOthers(node: FormNode): boolean {
+  const is = known.get(node) ?? (node.refersTo !== undefined || node.path === 'pictures' || [...(node.fields ?? []), ...(node.item ? [node.item] : [])].some(namesOthers));
+  known.set(node, is);
+  return is;
+}
+
+function FieldByKind(props: FieldProps): JSX.Element | null {
   const { node } = props;
   if (node.kind === 'group') return <Group {...props} />;
   if (node.kind === 'by language') return <ByLanguage {...props} />;
