@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { Step } from '../../core/pack/pack.ts';
 import type { FormNode } from '../../outputs/maker-form.ts';
 import type { Desk, Opening } from './desk.ts';
+import { newId } from './keeper.ts';
 import { openFile } from './open-file.ts';
 import { isTranslated, translationEdits, untranslated } from './translating.ts';
 import { counted, textAt } from './words.ts';
@@ -33,7 +34,7 @@ export function Translate({ desk, open }: { readonly desk: Desk; readonly open: 
   const [into, setInto] = useState(others[0]?.[0] ?? '');
   const begin = async (): Promise<void> => {
     const made = await desk.edited(translationEdits(desk.fields?.raw, into));
-    if (made !== undefined) open({ id: crypto.randomUUID(), text: made, fileName: `pack.${into}.md`, pictures: desk.pictures, beside: desk.text });
+    if (made !== undefined) open({ id: newId(), text: made, fileName: `pack.${into}.md`, pictures: desk.pictures, beside: desk.text });
   };
   const left = desk.beside && desk.fields ? untranslated(desk.fields, desk.beside.fields).length : undefined;
   return (

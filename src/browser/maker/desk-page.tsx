@@ -2,8 +2,9 @@ import type { JSX } from 'preact';
 import { useEffect, useReducer, useState } from 'preact/hooks';
 import type { FormChapter, FormNode } from '../../outputs/maker-form.ts';
 import type { Desk, Opening } from './desk.ts';
-import { download } from './download.ts';
+import { DeskLine } from './desk-line.tsx';
 import { FieldsOf } from './groups.tsx';
+import { guardDesk } from './guard.ts';
 import { Translate } from './beside.tsx';
 import { Candidates, Passage } from './passage.tsx';
 import { AddPictures } from './pictures.tsx';
@@ -23,6 +24,7 @@ export function DeskPage({ desk, leave, open }: { readonly desk: Desk; readonly 
   const { data } = desk;
   const { chapters } = data;
   useEffect(() => desk.listen(() => again(undefined)), [desk]);
+  useEffect(() => guardDesk(desk), [desk]);
   useEffect(() => focusWanted(desk));
 
   const turnTo = (id: FormChapter['id']): void => {
@@ -83,43 +85,6 @@ export function DeskPage({ desk, leave, open }: { readonly desk: Desk; readonly 
 }
 
 type Preview = typeof PreviewPart;
-
-interface LineProps {
-  readonly desk: Desk;
-  readonly leave: () => void;
-  readonly preview?: { readonly open: boolean; readonly toggle: () => void };
-}
-
-/** What is kept, and what can be done with the whole at any time. */
-function DeskLine({ desk, leave, preview }: LineProps): JSX.Element {
-  const { say } = desk.data;
-  const kept = { opened: say.desk.opened, keeping: say.desk.keeping, kept: say.desk.kept, refused: say.desk.notKept, full: say.desk.full }[desk.keeping];
-  return (
-    <div class="desk-line" role="group" aria-label={say.desk.name}>
-      <p class="desk-title">{desk.title || say.start.untitled}</p>
-      <p class={`desk-kept is-${desk.keeping}`} role="status">
-        {desk.said === '' ? '' : `${desk.said} `}
-        {kept}
-      </p>
-      <p class="desk-buttons">
-        <button type="button" class="word-button" disabled={desk.earlier.length === 0} onClick={() => void desk.goBack()}>
-          {say.desk.back}
-        </button>
-        {preview && (
-          <button type="button" id="preview-button" class="word-button" aria-expanded={preview.open} onClick={preview.toggle}>
-            {say.desk.preview}
-          </button>
-        )}
-        <button type="button" class="word-button" onClick={() => download(desk.fileName, new Blob([desk.text], { type: 'text/markdown' }))}>
-          {say.desk.download}
-        </button>
-        <button type="button" class="word-button" onClick={leave}>
-          {say.desk.other}
-        </button>
-      </p>
-    </div>
-  );
-}
 
 /** The chapters as the contents of a book, with how much there is to look at in each. */
 function Contents({ desk, here, turnTo }: { readonly desk: Desk; readonly here: FormChapter['id']; readonly turnTo: (id: FormChapter['id']) => void }): JSX.Element {

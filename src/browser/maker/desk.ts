@@ -3,17 +3,16 @@ import type { Edit } from '../../core/pack/write-pack.ts';
 import type { MakerData } from '../../outputs/maker-data.ts';
 import type { Fields } from '../../outputs/maker-fields.ts';
 import type { Look, TextToLook } from '../../outputs/maker-look.ts';
-import { keepPack, keepPicture, NotKept, type KeptPack, type KeptPicture } from './storage.ts';
+import { Keeper, newId, type Keeping } from './keeper.ts';
+import type { KeptPicture } from './storage.ts';
 import { sameParts } from './same-parts.ts';
-import { idOf, slugOf, textAt } from './words.ts';
+import { idOf, slugOf, textAt, today } from './words.ts';
 import { workerAt } from './worker-door.ts';
 
 /** Steps that one can go back. */
 const mostEarlier = 10;
 /** Milliseconds of quiet before the text is checked anew. */
 const quiet = 350;
-
-export type Keeping = 'opened' | 'keeping' | 'kept' | 'refused' | 'full';
 
 /** What the desk begins with: a text, and what is known of it from before. */
 export interface Opening {
@@ -26,8 +25,8 @@ export interface Opening {
   readonly passage?: string;
   /** The text of another language that stands beside this one. */
   readonly beside?: string;
-  /** True for what has been kept before, so that looking at it changes nothing. */
-  readonly isKept?: boolean;
+  /** Set for what has been kept before, so that looking at it changes nothing: the count of its record. */
+  readonly revision?: number;
 }
 
 /**
@@ -42,16 +41,24 @@ export class Desk {
   #lookNumber = 0;
   /** The field of the last change: more typing in it is the same step. */
   #lastField = '';
-  /** Pictures that came with a file or a copy: they are kept with the first change, and not before. */
-  readonly #unkeptPictures = new Set<KeptPicture>();
+  readonly #keeper: Keeper;
 
   text: string;
-  readonly id: string;
+  /** Name of its record on the device; another one when two windows have parted. */
+  id: string;
+  /** Name of this desk as long as it is open. */
+  readonly key = newId();
   readonly fileName: string;
   earlier: readonly string[];
   fields: Fields | undefined;
   look: Look | undefined;
   keeping: Keeping;
+  /** True while the same pack is open in another window. */
+  elsewhere = false;
+  /** True once another window had changed the same record, and this pack became a second one. */
+  parted = false;
+  /** The text that was last taken away as a file. */
+  taken: string | undefined;
   pictures: readonly KeptPicture[];
   passage: string;
   keepPassage: boolean;
@@ -78,10 +85,17 @@ export class Desk {
     this.pictures = opening.pictures ?? [];
     this.passage = opening.passage ?? '';
     this.keepPassage = opening.passage !== undefined;
-    this.keeping = opening.isKept === true ? 'kept' : 'opened';
-    if (opening.isKept !== true) for (const picture of this.pictures) this.#unkeptPictures.add(picture);
+    this.keeping = opening.revision === undefined ? 'opened' : 'kept';
+    this.#keeper = new Keeper(this.id, opening.revision ?? 0, {
+      keeping: (now) => this.#kept(now),
+      parted: (id) => {
+        this.id = id;
+        this.parted = true;
+        history.replaceState(null, '', `#${id}`);
+      },
+    });
     this.#queue = this.#worker.fields(this.text).then((fields) => this.#settle(fields));
-    if (opening.beside !== undefined) void this.setBeside(opening.beside, opening.isKept !== true);
+    if (opening.beside !== undefined) void this.setBeside(opening.beside, opening.revision === undefined);
   }
 
   get title(): string {
@@ -185,7 +199,7 @@ export class Desk {
 
   addPicture(picture: KeptPicture): void {
     this.pictures = [...this.pictures.filter((each) => each.name !== picture.name), picture];
-    keepPicture(this.id, picture).catch(() => undefined);
+    this.#keeper.add(picture);
     this.#lookSoon();
     this.tell();
   }
@@ -243,43 +257,22 @@ export class Desk {
 
   /** Keeps the text on the device; what cannot be kept is said and never lost from the page. */
   #keep(): void {
-    // Who asked for this tells it with the change itself.
-    this.keeping = 'keeping';
-    for (const picture of this.#unkeptPictures) keepPicture(this.id, picture).catch(() => undefined);
-    this.#unkeptPictures.clear();
-    const pack: KeptPack = {
-      id: this.id,
-      title: this.title,
-      text: this.text,
-      earlier: this.earlier,
-      changed: Date.now(),
-      fileName: this.fileName,
-      ...(this.beside && { beside: this.beside.text }),
-      ...(this.keepPassage && this.passage !== '' && { passage: this.passage }),
-    };
-    keepPack(pack).then(
-      () => this.#kept('kept'),
-      (fault: unknown) => this.#kept(fault instanceof NotKept && fault.why === 'full' ? 'full' : 'refused'),
-    );
+    const { title, text, earlier, fileName, passage } = this;
+    this.#keeper.keep({ title, text, earlier, fileName, ...(this.beside && { beside: this.beside.text }), ...(this.keepPassage && passage !== '' && { passage }) }, this.pictures);
+  }
+
+  /** True when the device did not take what stands here, and nobody has taken it away as a file. */
+  get isOnlyHere(): boolean {
+    return (this.keeping === 'full' || this.keeping === 'refused') && this.taken !== this.text;
+  }
+
+  /** True when something would be lost with this page: a change that is not kept and was not taken away either. */
+  get isAtRisk(): boolean {
+    return this.drafts.size > 0 || this.keeping === 'keeping' || this.isOnlyHere;
   }
 
   #kept(keeping: Keeping): void {
     this.keeping = keeping;
     this.tell();
   }
-}
-
-/** The day as the reader's clock has it. */
-export function today(): string {
-  return new Date().toLocaleDateString('sv-SE');
-}
-
-/** Advice that stands beside a field. What is missing waits until somebody asks for everything. */
-export function adviceFor(look: Look | undefined, path: string, everything: boolean): readonly Look['advice'][number][] {
-  if (!look) return [];
-  const all =
-    look.advice.length > 0 && look.early.length > 0
-      ? [...look.advice, ...look.early.filter((early) => !look.advice.some((each) => each.say === early.say && each.path === early.path))]
-      : [...look.advice, ...look.early];
-  return all.filter((each) => each.path === path && (everything || !each.empty));
 }

@@ -19,12 +19,12 @@ export function Maker({ data }: { readonly data: MakerData }): JSX.Element {
     if (id === '') return;
     void keptPacks().then(async (packs) => {
       const pack = packs.find((each) => each.id === id);
-      if (pack) setDesk(new Desk(data, { ...pack, pictures: await keptPictures(id), isKept: true }));
+      if (pack) setDesk(new Desk(data, { ...pack, pictures: await keptPictures(id), revision: pack.revision ?? 0 }));
     });
   }, []);
   const leave = (): void => {
     history.replaceState(null, '', location.pathname + location.search);
     setDesk(undefined);
   };
-  return desk ? <DeskPage key={desk.id} desk={desk} leave={leave} open={open} /> : <Start data={data} open={open} />;
+  return desk ? <DeskPage key={desk.key} desk={desk} leave={leave} open={open} /> : <Start data={data} open={open} />;
 }

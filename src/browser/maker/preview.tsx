@@ -1,8 +1,9 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { today, type Desk } from './desk.ts';
+import type { Desk } from './desk.ts';
 import { usePictureUrls } from './picture-urls.ts';
 import type { PreviewKind, ShownPage } from './show-page.ts';
+import { today } from './words.ts';
 
 /** Milliseconds of quiet before the page is made anew. */
 const quiet = 500;

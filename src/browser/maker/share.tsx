@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Desk } from './desk.ts';
-import { download } from './download.ts';
 import { canSave, saveIntoLibrary } from './save.ts';
+import { takeFile, takeZip } from './take.ts';
 import { counted, fill } from './words.ts';
 
 interface Props {
@@ -41,8 +41,7 @@ export function Share({ desk, everything, setEverything, goTo, nameOf }: Props):
             type="button"
             class="page-button main-button"
             onClick={() => {
-              download(desk.fileName, new Blob([desk.text], { type: 'text/markdown' }));
-              setTold(say.share.saved);
+              void takeFile(desk).then(() => setTold(say.share.saved));
             }}
           >
             {fill(say.share.downloadPack, { file: desk.fileName })}
@@ -51,11 +50,8 @@ export function Share({ desk, everything, setEverything, goTo, nameOf }: Props):
             type="button"
             class="page-button"
             onClick={() =>
-              void desk.zip().then(
-                (zip) => {
-                  download(`${desk.slug}.zip`, zip);
-                  setTold(say.share.saved);
-                },
+              void takeZip(desk).then(
+                () => setTold(say.share.saved),
                 () => setTold(say.share.zipFailed),
               )
             }

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Copy, MakerData } from '../../outputs/maker-data.ts';
 import type { Opening } from './desk.ts';
 import { creditedCopy } from './copy.ts';
+import { newId } from './keeper.ts';
 import { openFile, type OpenedFile } from './open-file.ts';
 import { erasePack, keptPacks, keptPictures, type KeptPack } from './storage.ts';
 import { fill } from './words.ts';
@@ -15,10 +16,6 @@ interface Props {
 /** A pack's text with nothing in it but its language. */
 export function emptyPack(language: string): string {
   return `---\nlanguage: ${language}\n---\n`;
-}
-
-export function newId(): string {
-  return crypto.randomUUID();
 }
 
 /** Where a pack begins: with empty pages, with a copy, with a file, or with what was kept here. */
@@ -149,7 +146,7 @@ function Kept({ pack, data, open, erased }: { readonly pack: KeptPack; readonly 
       earlier: pack.earlier,
       ...(pack.fileName !== undefined && { fileName: pack.fileName }),
       pictures: await keptPictures(pack.id),
-      isKept: true,
+      revision: pack.revision ?? 0,
       ...(pack.passage !== undefined && { passage: pack.passage }),
     });
   return (

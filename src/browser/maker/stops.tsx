@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { FormNode } from '../../outputs/maker-form.ts';
-import { adviceFor, type Desk } from './desk.ts';
+import { adviceFor } from './advice.ts';
+import type { Desk } from './desk.ts';
 import { newStopEdits } from './edits.ts';
 import { AdviceList } from './fields.tsx';
 import { FieldsOf } from './groups.tsx';

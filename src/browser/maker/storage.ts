@@ -17,6 +17,8 @@ export interface KeptPack {
   readonly earlier: readonly string[];
   /** Milliseconds since 1970, to say when it was changed last. */
   readonly changed: number;
+  /** Counts the writings of this record, so that a window knows whether another one has written. */
+  readonly revision?: number;
   /** The book's own text, only where somebody asked for it to be kept. */
   readonly passage?: string;
 }
@@ -45,8 +47,21 @@ export async function keptPictures(id: string): Promise<readonly KeptPicture[]> 
   return (await softly(() => within('readonly', ({ pictures }) => answer<KeptPicture[]>(pictures.getAll(ofPack(id)))))) ?? [];
 }
 
-export async function keepPack(pack: KeptPack): Promise<void> {
-  await within('readwrite', ({ packs }) => answer(packs.put(pack)), true);
+/** Writes a record, unless another window has written it since this one last did: then both are to be kept, and nothing is written here. */
+export async function keepPack(pack: KeptPack, known: number): Promise<{ readonly revision: number; readonly isNew: boolean } | 'changed elsewhere'> {
+  const kept = await within(
+    'readwrite',
+    async ({ packs }) => {
+      const there = await answer<KeptPack | undefined>(packs.get(pack.id));
+      if (there && (there.revision ?? 0) !== known) return 'changed elsewhere' as const;
+      const revision = known + 1;
+      await answer(packs.put({ ...pack, revision }));
+      return { revision, isNew: there === undefined };
+    },
+    true,
+  );
+  if (kept === undefined) throw new NotKept('refused');
+  return kept;
 }
 
 export async function keepPicture(id: string, picture: KeptPicture): Promise<void> {

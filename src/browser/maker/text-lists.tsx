@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { adviceFor } from './desk.ts';
+import { adviceFor } from './advice.ts';
 import { tickEdits } from './edits.ts';
 import { AdviceList, Field, Hint, type FieldProps } from './fields.tsx';
 import { fill, idOf, listAt, pathOf, valueAt } from './words.ts';

@@ -53,3 +53,8 @@ export function slugOf(title: string): string {
     .replace(/-$/, '');
   return slug === '' ? 'my-companion' : slug;
 }
+
+/** The day as the reader's clock has it. */
+export function today(): string {
+  return new Date().toLocaleDateString('sv-SE');
+}
