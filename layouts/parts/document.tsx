@@ -8,7 +8,7 @@ import { fitDescription } from './description.ts';
 import { Footer } from './footer.tsx';
 import { directionOf } from './language-name.ts';
 import { nameOf } from './library-name.ts';
-import { OfflineNote } from './offline-note.tsx';
+import { keptWith, OfflineNote } from './offline-note.tsx';
 import { Masthead, Trail, type Step } from './masthead.tsx';
 
 /** A bookmark ribbon for the browser's tab. */
@@ -70,8 +70,8 @@ function partOf({ view }: Page): 'stack' | 'maker' | 'site' {
 function Head({ page, title, description, script, data }: Props): JSX.Element {
   const { library, language, url, assets } = page;
   const name = nameOf(page);
-  // Pages of a book can also be kept on the device.
-  const names = [script, 'shown' in page.view ? 'offline' : undefined, isHeard(page) ? 'listen' : undefined].filter((each) => each !== undefined);
+  // Pages of a book can also be kept on the device, and so can the form.
+  const names = [script, keptWith(page) ? 'offline' : undefined, isHeard(page) ? 'listen' : undefined].filter((each) => each !== undefined);
   const scripts = names.flatMap((each) => assets.scripts[each] ?? []);
   // Asked for at once: otherwise each part is known only when the one before it has come.
   const parts = names.flatMap((each) => [...(assets.preload?.[each] ?? []), ...(assets.preload?.[`${each}-${language.split('-', 1)[0] ?? ''}`] ?? [])]);

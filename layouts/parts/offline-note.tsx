@@ -4,15 +4,17 @@ import { phrasesFor } from '../../src/core/languages/pick-language.ts';
 import { linkFrom } from '../../src/outputs/addresses.ts';
 import type { Page } from '../../src/outputs/views.ts';
 
-/** At the end of a book's pages, once a script has kept them: what is saved on the device, and how to take it away. */
+/** At the end of a book's pages and of the form, once a script has kept them: what is saved on the device, and how to take it away. */
 export function OfflineNote({ page }: { readonly page: Page }): JSX.Element | null {
-  if (!('shown' in page.view)) return null;
-  const say = phrasesFor(page.language).offline;
+  const kept = keptWith(page);
+  if (!kept) return null;
+  const { offline, maker } = phrasesFor(page.language);
+  const say = kept.isForm ? { ...offline, ...maker.copyHere, kept: (size: string) => maker.copyHere.kept.replace('{size}', size) } : offline;
   const [before = '', after = ''] = say.kept('\u0000').split('\u0000');
   // A phone needs long to learn how a language writes numbers, and for this one place the mark is enough.
   const decimalMark = new Intl.NumberFormat(localeOf(page.language)).format(1.5).charAt(1);
   return (
-    <div class="offline-note" hidden role="status" data-book={page.view.shown.urls.family} data-worker={linkFrom(page.url, 'offline-worker.js')}>
+    <div class="offline-note" hidden role="status" data-book={kept.url} data-worker={linkFrom(page.url, 'offline-worker.js')}>
       <p data-part="kept" hidden>
         {before}
         <span data-size={decimalMark} />
@@ -38,4 +40,10 @@ export function OfflineNote({ page }: { readonly page: Page }): JSX.Element | nu
       </p>
     </div>
   );
+}
+
+/** What is kept on the device when this page is opened: its book, or the form; nothing with other pages. */
+export function keptWith({ view, url }: Page): { readonly url: string; readonly isForm: boolean } | undefined {
+  if ('shown' in view) return { url: view.shown.urls.family, isForm: false };
+  return view.kind === 'maker' ? { url, isForm: true } : undefined;
 }

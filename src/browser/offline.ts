@@ -1,5 +1,5 @@
 /**
- * Asks for this book to be kept on the device and says so: what is saved, how large it is, and how to take it away.
+ * Asks for this book, or for the form that makes packs, to be kept on the device and says so: what is saved, how large it is, and how to take it away.
  * A newer copy is offered and never put in the place of a page that somebody is using.
  */
 import type { Asked, Told } from './offline-worker.ts';
@@ -7,7 +7,7 @@ import type { Asked, Told } from './offline-worker.ts';
 /** Set by a person who took a copy away: then none is kept on this device until they ask for one. */
 const unwanted = 'bookfellow-no-copies';
 
-// This script is on every page of a book, and so is what is of use on all of them; it comes when there is nothing else to wait for.
+// This script is on every page of a book and on the form, and so is what is of use on all of them; it comes when there is nothing else to wait for.
 addEventListener('load', () => void import('./same-place.ts').catch(() => undefined));
 
 const note = document.querySelector<HTMLElement>('.offline-note');

@@ -14,7 +14,8 @@ for (const event of ['pointerdown', 'focusin', 'click'] as const) {
 
 /** What the address names, or the last part whose beginning is in the upper half of the window. Parts have the same names in every language. */
 function placeHere(): string {
-  if (document.querySelector('main.on-screen')) return location.hash;
+  // A booklet and the form say in the address what is open.
+  if (document.querySelector('main.on-screen, .on-maker')) return location.hash;
   const parts = [...document.querySelectorAll('main h2[id], main [id^="stop-"]')];
   return parts.filter((each) => each.getBoundingClientRect().top < innerHeight / 2).at(-1)?.id ?? '';
 }

@@ -65,6 +65,7 @@ export async function makeAssets(bundle: Bundler): Promise<{ assets: Assets; fil
       scripts: code.scripts,
       preload: code.preload,
       later: [...fonts.map(fontUrl), ...code.parts],
+      ofMaker: code.ofMaker,
       arabicLetters: arabicFonts.map(fontUrl),
     },
     files,
@@ -131,6 +132,7 @@ async function browserCode(bundle: Bundler): Promise<Code> {
     scripts: Object.fromEntries(made.flatMap((each) => Object.entries(each.scripts))),
     preload: Object.fromEntries(made.flatMap((each) => Object.entries(each.preload))),
     parts: [...new Set(made.flatMap(({ parts }) => parts))],
+    ofMaker: made.flatMap(({ ofMaker }) => ofMaker),
     files: [...new Map(made.flatMap(({ files }) => files).map((file) => [file.url, file])).values()],
   };
 }
@@ -141,6 +143,8 @@ interface Code {
   readonly preload: Readonly<Record<string, readonly string[]>>;
   /** What the scripts of a pack's pages load at once or later. */
   readonly parts: readonly string[];
+  /** The scripts of the form that makes packs, and what they load at once or later. */
+  readonly ofMaker: readonly string[];
   readonly files: readonly SiteFile[];
 }
 
@@ -161,11 +165,20 @@ async function codeOf(there: readonly (readonly [name: string, path: string])[],
     const language = /^src\/core\/languages\/(\w+)-booklet-screen\.ts$/.exec(entryPoint)?.[1];
     return language === undefined ? [] : [[`booklet-${language}`, [path, ...partsOf(outputs, [entryPoint], ['import-statement'])].map(urlOf)] as const];
   });
+  const ofForm = entries.filter(([name]) => /^maker(?:-|$)/.test(name));
   const ofPages = entries.filter(([name]) => ofPacks.test(name)).map(([, , source]) => source);
   return {
     scripts: Object.fromEntries(entries.map(([name, path]) => [name, urlOf(path)])),
     preload: Object.fromEntries([...entries.map(([name, , source]) => [name, partsOf(outputs, [source], ['import-statement']).map(urlOf)] as const), ...phrases]),
     parts: partsOf(outputs, ofPages, ['import-statement', 'dynamic-import']).map(urlOf),
+    ofMaker: [
+      ...ofForm.map(([, path]) => path),
+      ...partsOf(
+        outputs,
+        ofForm.map(([, , source]) => source),
+        ['import-statement', 'dynamic-import'],
+      ),
+    ].map(urlOf),
     files: files.map(({ name, text }) => ({ url: urlOf(name), text })),
   };
 }

@@ -34,13 +34,12 @@ export async function offlineFiles(made: Made): Promise<readonly SiteFile[]> {
     return read;
   };
   const lists: SiteFile[] = [];
-  for (const shown of made.shown) {
-    const files = filesOf(shown, made);
+  for (const [url, files] of [...made.shown.map((shown) => [shown.urls.family, filesOf(shown, made)] as const), ...formsOf(made)]) {
     // The pages of a book are read once and forgotten; what all books share is remembered.
-    const all = await Promise.all(files.map((url) => (url.startsWith('assets/') ? sized(url) : sizedOnce(made.folder, url))));
-    const version = hashOf(Buffer.from(files.map((url, index) => `${url} ${all[index]?.hash ?? ''}`).join('\n')));
+    const all = await Promise.all(files.map((each) => (each.startsWith('assets/') ? sized(each) : sizedOnce(made.folder, each))));
+    const version = hashOf(Buffer.from(files.map((each, index) => `${each} ${all[index]?.hash ?? ''}`).join('\n')));
     const bytes = all.reduce((sum, each) => sum + each.bytes, 0);
-    lists.push({ url: `${shown.urls.family}offline.json`, text: `${JSON.stringify({ version, bytes, files })}\n` });
+    lists.push({ url: `${url}offline.json`, text: `${JSON.stringify({ version, bytes, files })}\n` });
   }
   return [...lists, await worker(made, sized)];
 }
@@ -55,12 +54,22 @@ async function sizedOnce(folder: string, url: string): Promise<Sized> {
   return { hash: hashOf(bytes), bytes: bytes.length };
 }
 
-/** Every page of a book, its pictures, and what its pages look and work with. The film stays where it is: it would fill a phone. */
+/** The form that makes packs, in each language: its page, how to hand over, all its scripts, and the styles of the pages that it shows beside itself. */
+function formsOf({ pages, assets, library }: Made): readonly (readonly [url: string, files: readonly string[]])[] {
+  const kinds = ['maker', 'hand-over', 'family', 'booklet', 'lesson', 'recording'] as const;
+  const styles = kinds.flatMap((kind) => [styleOf(assets, 'screen', kind), styleOf(assets, 'print', kind)]);
+  const letters = [...assets.later.filter((url) => url.endsWith('.woff2')), ...(library.languages.some(inArabicScript) ? (assets.arabicLetters ?? []) : [])];
+  const scripts = [...(assets.ofMaker ?? []), ...(assets.scripts['offline'] === undefined ? [] : [assets.scripts['offline']]), ...(assets.preload?.['offline'] ?? [])];
+  return pages.filter((page) => page.view.kind === 'maker').map(({ url }) => [url, [...new Set([url, `${url}hand-over/`, 'make/pack.md', ...styles, ...scripts, ...letters])]] as const);
+}
+
+/** Every page of a book with its text as a file, its pictures, and what its pages look and work with. The film stays where it is: it would fill a phone. */
 function filesOf({ pack, urls, pictures, recording }: ShownPack, { assets }: Made): readonly string[] {
   const { scripts, later } = assets;
   const letters = inArabicScript(pack.language) ? (assets.arabicLetters ?? []) : [];
   const kinds = ['family', 'booklet', 'lesson', ...(recording ? (['recording'] as const) : [])] as const;
-  const pages = kinds.map((kind) => urls[kind]);
+  // The file is what the form takes a copy from.
+  const pages = [...kinds.map((kind) => urls[kind]), `${urls.family}pack.md`];
   const styles = kinds.flatMap((kind) => [styleOf(assets, 'screen', kind), styleOf(assets, 'print', kind)]);
   const ofPages = ['offline', 'listen', 'booklet', `lesson-${pack.language.split('-')[0] ?? ''}`, ...(recording ? ['recording'] : [])].flatMap((name) => scripts[name] ?? []);
   const ofPictures = pictures.map(({ webp }) => (webp.findLast((each) => each.width <= copyWidth) ?? webp[0])?.url ?? '').filter((url) => url !== '');

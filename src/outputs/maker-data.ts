@@ -27,7 +27,7 @@ export interface MakerData {
   readonly assets: Assets;
   readonly chapters: readonly FormChapter[];
   readonly order: readonly string[];
-  readonly say: Omit<MakerPhrases, 'fields' | 'chapters' | 'choices' | 'body'>;
+  readonly say: Omit<MakerPhrases, 'fields' | 'chapters' | 'choices' | 'body' | 'copyHere'>;
   readonly kinds: Phrases['kinds'];
   readonly ways: Phrases['ways'];
   /** The languages of the library with their names. */
@@ -73,5 +73,5 @@ export function makerDataOf(page: PageOf<MakerView>): MakerData {
 
 /** The phrases that the script says; the words of fields go with the fields. */
 function withoutFields(phrases: MakerPhrases): MakerData['say'] {
-  return Object.fromEntries(Object.entries(phrases).filter(([name]) => !['fields', 'chapters', 'choices', 'body'].includes(name))) as MakerData['say'];
+  return Object.fromEntries(Object.entries(phrases).filter(([name]) => !['fields', 'chapters', 'choices', 'body', 'copyHere'].includes(name))) as MakerData['say'];
 }

@@ -98,6 +98,8 @@ export interface Assets {
   readonly preload?: Readonly<Record<string, readonly string[]>>;
   /** Files that a page with a script or style may load later: letters, and parts of scripts. */
   readonly later: readonly string[];
+  /** Scripts of the form that makes packs, with all that they load at once or later: what it needs to work without a network. */
+  readonly ofMaker?: readonly string[];
   /** Letters of the Arabic script, which only pages that have such letters load. */
   readonly arabicLetters?: readonly string[];
 }

@@ -20,7 +20,8 @@ export async function creditedCopy(of: Copy, data: MakerData): Promise<{ readonl
   for (const { file, url } of of.pictures) {
     const blob = await (await fetch(url)).blob();
     const bitmap = await createImageBitmap(blob);
-    const name = `${file.replace(/\.[a-z]+$/i, '')}.jpg`;
+    // Without a network a picture comes from the book's copy on the device, in another format.
+    const name = `${file.replace(/\.[a-z]+$/i, '')}.${blob.type === 'image/webp' ? 'webp' : 'jpg'}`;
     renamed.set(file, name);
     pictures.push({ name, blob, width: bitmap.width, height: bitmap.height });
     bitmap.close();

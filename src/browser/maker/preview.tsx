@@ -9,12 +9,23 @@ import { today } from './words.ts';
 const quiet = 500;
 const kinds = ['family', 'booklet', 'lesson'] as const;
 
+/** Width of a sheet of A4 in CSS pixels, and of the edge that a printer leaves. Source: ISO 216; CSS Values 4, an inch is 96 pixels. */
+const paperWidth = 794;
+const paperEdge = '12mm';
+
+/** Lays a page out as wide as a sheet, and makes it smaller where there is less room. */
+function asWideAsPaper(page: Document, room: number): void {
+  page.body.style.padding = paperEdge;
+  page.documentElement.style.zoom = String(Math.min(1, room / paperWidth));
+}
+
 /**
  * The page as the library would publish it, made by the library's own layouts from the text as it is now. It stands in a
  * frame in which no script runs; what is printed is that page and nothing around it.
  */
 export function Preview({ desk, close }: { readonly desk: Desk; readonly close: () => void }): JSX.Element {
   const [kind, setKind] = useState<PreviewKind>('family');
+  const [onPaper, setOnPaper] = useState(false);
   const [shown, setShown] = useState<ShownPage | 'none'>();
   const frame = useRef<HTMLIFrameElement>(null);
   const scrolled = useRef(0);
@@ -27,7 +38,7 @@ export function Preview({ desk, close }: { readonly desk: Desk; readonly close: 
     const make = setTimeout(
       () => {
         const { library, language, url, assets } = data;
-        desk.page({ to: desk.toLook(), kind, library, language, today: today(), url, assets, pictures: urls }).then(
+        desk.page({ to: desk.toLook(), kind, onPaper, library, language, today: today(), url, assets, pictures: urls }).then(
           (page) => {
             if (gone) return;
             scrolled.current = frame.current?.contentWindow?.scrollY ?? 0;
@@ -42,24 +53,13 @@ export function Preview({ desk, close }: { readonly desk: Desk; readonly close: 
       gone = true;
       clearTimeout(make);
     };
-  }, [desk.text, kind, urls]);
+  }, [desk.text, kind, onPaper, urls]);
 
   const loaded = (): void => {
     const page = frame.current?.contentDocument;
     if (!page) return;
+    if (onPaper) asWideAsPaper(page, frame.current?.clientWidth ?? paperWidth);
     frame.current?.contentWindow?.scrollTo(0, scrolled.current);
-    // A link of the page leads to another of its pages here, or nowhere: this is no place to browse.
-    page.addEventListener('click', (event) => {
-      const link = event.target instanceof Node ? (event.target.parentElement ?? undefined)?.closest('a') : undefined;
-      const href = link?.getAttribute('href') ?? '';
-      if (!link || href.startsWith('#')) return;
-      event.preventDefault();
-      const next = kinds.find((each) => (each === 'family' ? href.endsWith(`packs/${desk.slug}/`) : href.includes(`/${each}/`)));
-      if (next) {
-        scrolled.current = 0;
-        setKind(next);
-      }
-    });
   };
   return (
     <section class="preview" aria-labelledby="preview">
@@ -82,6 +82,10 @@ export function Preview({ desk, close }: { readonly desk: Desk; readonly close: 
             ))}
           </select>
         </div>
+        <label class="tick">
+          <input type="checkbox" checked={onPaper} onChange={(event) => setOnPaper(event.currentTarget.checked)} />
+          <span>{say.preview.onPaper}</span>
+        </label>
         <button type="button" class="word-button" onClick={() => frame.current?.contentWindow?.print()}>
           {say.preview.print}
         </button>
@@ -90,9 +94,11 @@ export function Preview({ desk, close }: { readonly desk: Desk; readonly close: 
         </button>
       </div>
       <p class="note" role="status">
-        {shown === undefined ? say.preview.waiting : shown === 'none' ? say.preview.notYet : shown.whole ? '' : say.preview.blanks}
+        {shown === undefined ? say.preview.waiting : shown === 'none' ? say.preview.notYet : shown.whole ? '' : say.preview.blanks} {onPaper && kind !== 'family' && say.preview.sheets}
       </p>
-      {shown !== undefined && shown !== 'none' && <iframe ref={frame} class="preview-page" title={say.preview.frame} sandbox="allow-same-origin allow-modals" srcdoc={shown.html} onLoad={loaded} />}
+      {shown !== undefined && shown !== 'none' && (
+        <iframe ref={frame} class={onPaper ? 'preview-page on-paper' : 'preview-page'} title={say.preview.frame} sandbox="allow-same-origin allow-modals" srcdoc={shown.html} onLoad={loaded} />
+      )}
     </section>
   );
 }

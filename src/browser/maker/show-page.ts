@@ -16,6 +16,8 @@ export type PreviewKind = PackView['kind'];
 export interface ShowInput {
   readonly to: TextToLook;
   readonly kind: PreviewKind;
+  /** Shows it as it comes out of a printer. */
+  readonly onPaper: boolean;
   readonly library: Library;
   readonly language: string;
   readonly today: string;
@@ -65,7 +67,18 @@ export function showPage(input: ShowInput): ShownPage | undefined {
   const page: PageOf<PackView> = { library, language: pack.language, url, alternates: [], assets: { ...assets, scripts: {} }, view: { kind, shown } };
   const html = toHtml(layoutOf(page));
   const up = linkFrom(url, 'blob:');
-  return { html: `<!DOCTYPE html>\n${html.replaceAll(up, 'blob:')}`, whole: found.whole };
+  // This is no place to browse: a link to another page asks for a window of its own, which the frame may not open, so it leads nowhere.
+  // The library's page has its pictures from the library; here they are on this device, and the page's own policy has to let them in.
+  const shownHere = html
+    .replaceAll(up, 'blob:')
+    .replace("img-src 'self' data:;", "img-src 'self' data: blob:;")
+    .replace(/<a (?=[^>]*href="(?!#))/g, '<a target="_blank" ');
+  return { html: `<!DOCTYPE html>\n${input.onPaper ? asOnPaper(shownHere) : shownHere}`, whole: found.whole };
+}
+
+/** The page with the styles of paper in place of those of the screen. */
+function asOnPaper(html: string): string {
+  return html.replaceAll('media="screen"', 'media="not all"').replaceAll('media="print"', 'media="all"').replace('content="light dark"', 'content="light"');
 }
 
 function layoutOf(page: Page & PageOf<PackView>): JSX.Element {

@@ -13,6 +13,13 @@ export const makerInEnglish = {
   everyField: 'Every field, with an example',
   example: 'For example:',
   handOver: 'How to hand it over',
+  /** The copy of this page on the device; the first has a gap for its size in MB. */
+  copyHere: {
+    kept: 'This form is saved on this device ({size} MB), so it opens and works without a network.',
+    removed: 'No copy of this form is kept on this device. What you are making is kept all the same.',
+    newer: 'There is a newer version of this form, saved and ready. What you are making stays.',
+    noRoom: 'There is no room left on this device for a copy of this form. It works as long as there is a network.',
+  },
   chapters: {
     book: ['The book', 'Have the book beside you. Its cover and the first pages tell you nearly all of this.'],
     class: ['For whom', 'The class you have in mind, the minutes there are, and what you read it for.'],
@@ -177,6 +184,8 @@ export const makerInEnglish = {
     heading: 'The pages as a library shows them',
     which: 'Which page',
     pages: { family: 'The page for families', booklet: 'The booklet', lesson: 'The run sheet' },
+    onPaper: 'As it comes out on paper',
+    sheets: 'This is what the browser prints. The sheets to fetch as PDF are set when the library is built.',
     print: 'Print this page',
     close: 'Close',
     waiting: 'The page is being made …',

@@ -11,6 +11,12 @@ export const makerInSpanish: MakerPhrases = {
   everyField: 'Cada campo, con un ejemplo',
   example: 'Por ejemplo:',
   handOver: 'Cómo entregarla',
+  copyHere: {
+    kept: 'Este formulario está guardado en este dispositivo ({size} MB), así que se abre y funciona sin conexión.',
+    removed: 'En este dispositivo no hay ninguna copia de este formulario. Lo que usted hace se guarda igual.',
+    newer: 'Hay una versión más nueva de este formulario, ya guardada. Lo que usted hace se queda.',
+    noRoom: 'En este dispositivo no queda lugar para una copia de este formulario. Funciona mientras haya conexión.',
+  },
   chapters: {
     book: ['El libro', 'Tenga el libro al lado. La tapa y las primeras páginas dicen casi todo esto.'],
     class: ['Para quién', 'La clase en que piensa, los minutos que hay y para qué se lee.'],
@@ -174,6 +180,8 @@ export const makerInSpanish: MakerPhrases = {
     heading: 'Las páginas como las muestra una biblioteca',
     which: 'Qué página',
     pages: { family: 'La página para las familias', booklet: 'El cuadernillo', lesson: 'La hoja de la clase' },
+    onPaper: 'Como sale en papel',
+    sheets: 'Esto es lo que imprime el navegador. Las hojas en PDF se componen cuando se construye la biblioteca.',
     print: 'Imprimir esta página',
     close: 'Cerrar',
     waiting: 'La página se está haciendo…',
