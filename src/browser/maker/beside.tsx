@@ -26,7 +26,7 @@ export function BesideText({ desk, node, steps }: { readonly desk: Desk; readonl
 }
 
 /** Begins a translation, or puts another language beside this one; says how much is left. */
-export function Translate({ desk, open }: { readonly desk: Desk; readonly open: (opening: Opening) => void }): JSX.Element {
+export function Translate({ desk, open, pair }: { readonly desk: Desk; readonly open: (opening: Opening) => void; readonly pair: () => void }): JSX.Element {
   const { data } = desk;
   const { beside: say } = data.say;
   const own = textAt(desk.fields?.raw, ['language']);
@@ -44,6 +44,9 @@ export function Translate({ desk, open }: { readonly desk: Desk; readonly open: 
       {left !== undefined && <p role="status">{left === 0 ? say.done : counted(say.left, left)}</p>}
       {desk.beside ? (
         <p>
+          <button type="button" class="page-button" onClick={pair}>
+            {say.page}
+          </button>{' '}
           <button type="button" class="page-button" onClick={() => void desk.setBeside(undefined)}>
             {say.close}
           </button>
@@ -58,7 +61,7 @@ export function Translate({ desk, open }: { readonly desk: Desk; readonly open: 
               accept=".md,.zip"
               onChange={(event) => {
                 const file = event.currentTarget.files?.[0];
-                if (file) void openFile(file).then((opened) => (opened.kind === 'pack' ? desk.setBeside(opened.text) : undefined));
+                if (file) void openFile(file).then((opened) => (opened.kind === 'pack' ? desk.setBeside(opened.text).then(pair) : undefined));
               }}
             />
           </div>

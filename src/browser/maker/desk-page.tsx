@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useReducer, useState } from 'preact/hooks';
-import type { FormChapter, FormNode } from '../../outputs/maker-form.ts';
+import type { FormChapter } from '../../outputs/maker-form.ts';
 import type { Desk, Opening } from './desk.ts';
 import { DeskLine } from './desk-line.tsx';
 import { FieldsOf } from './groups.tsx';
@@ -12,12 +12,17 @@ import type { Preview as PreviewPart } from './preview.tsx';
 import { Broken, Share } from './share.tsx';
 import { Still } from './still.tsx';
 import { Stops } from './stops.tsx';
+import { SideBySide } from './side-by-side.tsx';
+import { untranslated } from './translating.ts';
+import { chapterOf, nameOf } from './where.ts';
 import { counted, fill, idOf } from './words.ts';
 
 /** The open pack: the chapters of the form, one at a time, with the line above that says what is kept. */
 export function DeskPage({ desk, leave, open }: { readonly desk: Desk; readonly leave: () => void; readonly open: (opening: Opening) => void }): JSX.Element {
   const [, again] = useReducer<number, undefined>((count) => count + 1, 0);
   const [chapterId, setChapter] = useState<FormChapter['id']>('book');
+  // A translation begins with the two languages beside each other.
+  const [paired, setPaired] = useState(desk.beginsPaired);
   const [openStop, setOpenStop] = useState<number>();
   const [everything, setEverything] = useState(false);
   const [Preview, setPreview] = useState<Preview>();
@@ -29,6 +34,7 @@ export function DeskPage({ desk, leave, open }: { readonly desk: Desk; readonly 
 
   const turnTo = (id: FormChapter['id']): void => {
     setChapter(id);
+    setPaired(false);
     desk.focusNext = 'chapter';
     document.querySelector('.desk-line')?.scrollIntoView();
   };
@@ -37,6 +43,7 @@ export function DeskPage({ desk, leave, open }: { readonly desk: Desk; readonly 
     const steps = path.split('.').map((step) => (/^\d+$/.test(step) ? Number(step) : step));
     if (steps[0] === 'stops' && typeof steps[1] === 'number') setOpenStop(steps[1]);
     setChapter(chapter?.id ?? 'share');
+    setPaired(false);
     desk.focusNext = idOf(steps);
     again(undefined);
   };
@@ -44,6 +51,12 @@ export function DeskPage({ desk, leave, open }: { readonly desk: Desk; readonly 
     desk.focusNext = Preview ? 'preview-button' : 'preview';
     if (Preview) setPreview(undefined);
     else void import('./preview.tsx').then((part) => setPreview(() => part.Preview));
+  };
+  const pair = (): void => {
+    setPaired(true);
+    desk.focusNext = 'chapter';
+    again(undefined);
+    document.querySelector('.desk-line')?.scrollIntoView();
   };
   if (desk.fields && !desk.fields.raw)
     return (
@@ -55,30 +68,37 @@ export function DeskPage({ desk, leave, open }: { readonly desk: Desk; readonly 
   const index = chapters.findIndex((each) => each.id === chapterId);
   const chapter = chapters[index];
   if (!chapter) return <></>;
+  const isPaired = paired && desk.beside !== undefined;
   return (
     <div class={Preview ? 'desk with-preview' : 'desk'}>
       <DeskLine desk={desk} leave={leave} preview={{ open: Preview !== undefined, toggle: togglePreview }} />
-      <Still on={[desk.look?.advice, desk.look?.early, chapterId]}>{() => <Contents desk={desk} here={chapterId} turnTo={turnTo} />}</Still>
-      <section class="chapter" aria-labelledby="chapter">
-        <p class="kind">{fill(data.say.desk.chapter, { n: index + 1 })}</p>
-        <h2 id="chapter" tabIndex={-1}>
-          {chapter.title}
-        </h2>
-        <p class="lead">{chapter.lead}</p>
-        <div class="chapter-fields" key={chapterId}>
-          {chapterId === 'pictures' && <AddPictures desk={desk} />}
-          {chapterId === 'stops' && chapter.fields[0] ? (
-            <Stops desk={desk} node={chapter.fields[0]} everything={everything} open={openStop} setOpen={setOpenStop} />
-          ) : (
-            <FieldsOf desk={desk} steps={[]} nodes={chapter.fields} everything={everything} more={data.say.moreOf[chapterId] ?? data.say.moreFields} />
-          )}
-          {chapterId === 'rights' && <Translate desk={desk} open={open} />}
-          {chapterId === 'book' && <Passage desk={desk} />}
-          {chapterId === 'words' && <Candidates desk={desk} />}
-          {chapterId === 'share' && <Share desk={desk} everything={everything} setEverything={setEverything} goTo={goTo} nameOf={(path) => nameOf(desk, path)} />}
-        </div>
-        <Turning chapters={chapters} index={index} desk={desk} turnTo={turnTo} />
-      </section>
+      <Still on={[desk.look?.advice, desk.look?.early, chapterId, isPaired, desk.fields?.raw, desk.fields?.body, desk.beside]}>
+        {() => <Contents desk={desk} here={isPaired ? undefined : chapterId} turnTo={turnTo} pair={pair} />}
+      </Still>
+      {isPaired ? (
+        <SideBySide desk={desk} everything={everything} />
+      ) : (
+        <section class="chapter" aria-labelledby="chapter">
+          <p class="kind">{fill(data.say.desk.chapter, { n: index + 1 })}</p>
+          <h2 id="chapter" tabIndex={-1}>
+            {chapter.title}
+          </h2>
+          <p class="lead">{chapter.lead}</p>
+          <div class="chapter-fields" key={chapterId}>
+            {chapterId === 'pictures' && <AddPictures desk={desk} />}
+            {chapterId === 'stops' && chapter.fields[0] ? (
+              <Stops desk={desk} node={chapter.fields[0]} everything={everything} open={openStop} setOpen={setOpenStop} />
+            ) : (
+              <FieldsOf desk={desk} steps={[]} nodes={chapter.fields} everything={everything} more={data.say.moreOf[chapterId] ?? data.say.moreFields} />
+            )}
+            {chapterId === 'rights' && <Translate desk={desk} open={open} pair={pair} />}
+            {chapterId === 'book' && <Passage desk={desk} />}
+            {chapterId === 'words' && <Candidates desk={desk} />}
+            {chapterId === 'share' && <Share desk={desk} everything={everything} setEverything={setEverything} goTo={goTo} nameOf={(path) => nameOf(data, path)} />}
+          </div>
+          <Turning chapters={chapters} index={index} desk={desk} turnTo={turnTo} />
+        </section>
+      )}
       {Preview && <Preview desk={desk} close={togglePreview} />}
     </div>
   );
@@ -87,9 +107,18 @@ export function DeskPage({ desk, leave, open }: { readonly desk: Desk; readonly 
 type Preview = typeof PreviewPart;
 
 /** The chapters as the contents of a book, with how much there is to look at in each. */
-function Contents({ desk, here, turnTo }: { readonly desk: Desk; readonly here: FormChapter['id']; readonly turnTo: (id: FormChapter['id']) => void }): JSX.Element {
+interface ContentsProps {
+  readonly desk: Desk;
+  /** Undefined beside another language. */
+  readonly here: FormChapter['id'] | undefined;
+  readonly turnTo: (id: FormChapter['id']) => void;
+  readonly pair: () => void;
+}
+
+function Contents({ desk, here, turnTo, pair }: ContentsProps): JSX.Element {
   const { chapters, say } = desk.data;
   const advice = [...(desk.look?.advice ?? []), ...(desk.look?.early ?? [])].filter((each) => !each.empty);
+  const left = desk.beside && desk.fields && untranslated(desk.fields, desk.beside.fields).length;
   return (
     <nav class="workbook" aria-label={say.desk.chapters}>
       <ol>
@@ -107,6 +136,19 @@ function Contents({ desk, here, turnTo }: { readonly desk: Desk; readonly here: 
             </li>
           );
         })}
+        {left !== undefined && (
+          <li>
+            <button type="button" aria-current={here === undefined ? 'page' : undefined} onClick={pair}>
+              <span class="chapter-number" aria-hidden="true">
+                ⇄
+              </span>
+              <span class="chapter-name">
+                {say.beside.page}
+                <span class="chapter-advice">{left === 0 ? say.beside.done : counted(say.beside.left, left)}</span>
+              </span>
+            </button>
+          </li>
+        )}
       </ol>
     </nav>
   );
@@ -140,35 +182,6 @@ function Turning({
       )}
     </p>
   );
-}
-
-/** The chapter that a field of the file stands in. */
-function chapterOf(chapters: readonly FormChapter[], path: string): FormChapter | undefined {
-  const within = (node: FormNode): boolean => path === node.path || path.startsWith(`${node.path}.`);
-  const group = path.split('.')[0] ?? '';
-  return chapters.find((chapter) => chapter.fields.some(within)) ?? chapters.find((chapter) => chapter.fields.some((node) => node.path.split('.')[0] === group));
-}
-
-/** A field as its form names it: "Stop 2, What you say". */
-function nameOf(desk: Desk, path: string): string {
-  const { chapters, say } = desk.data;
-  const steps = path.split('.');
-  const names: string[] = [];
-  let nodes: readonly FormNode[] = chapters.flatMap((chapter) => chapter.fields);
-  let at = '';
-  for (const step of steps) {
-    at = at === '' ? step : `${at}.${/^\d+$/.test(step) ? '*' : step}`;
-    const node = nodes.find((each) => each.path === at);
-    if (/^\d+$/.test(step)) {
-      const list = at.replace(/\.\*$/, '');
-      const item = say.items[list]?.[0];
-      names[names.length - 1] = item === undefined ? `${names.at(-1) ?? ''} ${String(Number(step) + 1)}` : fill(item, { n: Number(step) + 1 });
-    } else if (node) names.push(node.label);
-    if (node) nodes = [...(node.fields ?? []), ...(node.item ? [node.item] : [])];
-    // The item of a list is a step of its own.
-    if (node?.kind === 'list' && node.item) nodes = [node.item];
-  }
-  return names.join(', ') || path;
 }
 
 /** Gives the focus to what is to have it next, and opens what it is folded in. */

@@ -1,3 +1,4 @@
+import type { Raw } from '../../core/pack/front-matter.ts';
 import type { Step } from '../../core/pack/pack.ts';
 import type { Edit } from '../../core/pack/write-pack.ts';
 import type { MakerData } from '../../outputs/maker-data.ts';
@@ -62,6 +63,8 @@ export class Desk {
   pictures: readonly KeptPicture[];
   passage: string;
   keepPassage: boolean;
+  /** True where it was opened with another language beside it. */
+  readonly beginsPaired: boolean;
   /** The pack in another language, shown field by field beside this one. */
   beside: { readonly text: string; readonly fields: Fields } | undefined;
   /** Path of a field whose last change the file could not take. */
@@ -95,6 +98,7 @@ export class Desk {
       },
     });
     this.#queue = this.#worker.fields(this.text).then((fields) => this.#settle(fields));
+    this.beginsPaired = opening.beside !== undefined;
     if (opening.beside !== undefined) void this.setBeside(opening.beside, opening.revision === undefined);
   }
 
@@ -129,10 +133,13 @@ export class Desk {
     for (const listener of this.#listeners) listener();
   }
 
-  /** Makes changes as one step. `field` is the path they are about; typing on in the same field adds no step. */
-  change(edits: readonly Edit[], field: string, then?: { readonly focus?: string; readonly say?: string }): Promise<void> {
+  /**
+   * Makes changes as one step. `field` is the path they are about; typing on in the same field adds no step. What depends on
+   * what is there is a function: it is asked when its turn comes, so that of two quick deeds the second knows of the first.
+   */
+  change(wanted: readonly Edit[] | ((raw: Raw | undefined) => readonly Edit[]), field: string, then?: { readonly focus?: string; readonly say?: string }): Promise<void> {
     return this.#inTurn(async () => {
-      const made = await this.#worker.edit(this.text, edits, this.data.order);
+      const made = await this.#worker.edit(this.text, typeof wanted === 'function' ? wanted(this.fields?.raw) : wanted, this.data.order);
       this.refused = made ? undefined : field;
       if (then?.focus !== undefined) this.focusNext = then.focus;
       if (then?.say !== undefined) this.said = then.say;

@@ -42,6 +42,12 @@ export function moveStopEdits(raw: Raw | undefined, index: number, opening: numb
   return before === index ? { edits: [set], to: index } : { edits: [set, { kind: 'move', steps: ['stops'], from: index, to: before }], to: before };
 }
 
+/** True when a stop on an opening would stand before or behind one that it does not belong before or behind. */
+export function isOutOfOrder(stops: readonly Raw[], index: number, opening: number): boolean {
+  const at = (each: Raw | undefined): number => Number(valueAt(each, ['at', 'opening']) ?? NaN);
+  return at(stops[index - 1]) > opening || at(stops[index + 1]) < opening;
+}
+
 /** A new stop on an opening, behind those on it already. */
 export function newStopEdits(raw: Raw | undefined, opening: number): { readonly edits: readonly Edit[]; readonly at: number } {
   const stops = listAt(raw, ['stops']);

@@ -18,18 +18,18 @@ export interface FieldProps {
   readonly everything: boolean;
 }
 
-/** One field that holds one value: its name, what it is for, an example, the place to write, and what there is to say about it. */
-export function Field(props: FieldProps & { readonly label?: string; readonly bare?: boolean; readonly begun?: () => void }): JSX.Element {
-  const { desk, node, steps, bare = false } = props;
+/** One field that holds one value, `paired` where its name and the other language stand around it already: its name, what it is for, an example, the place to write, and what there is to say about it. */
+export function Field(props: FieldProps & { readonly label?: string; readonly bare?: boolean; readonly paired?: boolean; readonly begun?: () => void }): JSX.Element {
+  const { desk, node, steps, bare = false, paired = false } = props;
   const id = idOf(steps);
   const [advice, typing] = useCalmAdvice(props);
-  const described = [bare ? undefined : `${id}-hint`, advice.length > 0 ? `${id}-advice` : undefined].filter((each) => each !== undefined).join(' ');
+  const described = [bare || paired ? undefined : `${id}-hint`, advice.length > 0 ? `${id}-advice` : undefined].filter((each) => each !== undefined).join(' ');
   const common = { id, 'aria-describedby': described === '' ? undefined : described, 'aria-invalid': advice.some((each) => each.level === 'stop' && !each.empty) };
   return (
     <div class={`slot slot-${node.kind.replace(/ /g, '-')}`}>
-      <label for={id}>{props.label ?? node.label}</label>
-      {!bare && <Hint desk={desk} node={node} id={id} />}
-      {desk.beside && <BesideText desk={desk} node={node} steps={steps} />}
+      {!paired && <label for={id}>{props.label ?? node.label}</label>}
+      {!bare && !paired && <Hint desk={desk} node={node} id={id} />}
+      {desk.beside && !paired && <BesideText desk={desk} node={node} steps={steps} />}
       <Control {...props} common={common} typing={typing} />
       <AdviceList desk={desk} advice={advice} id={id} />
       {desk.refused === pathOf(steps) && <p class="advice refused">{desk.data.say.unwritten}</p>}
@@ -87,7 +87,7 @@ interface ControlProps extends FieldProps {
 function Control(props: ControlProps): JSX.Element {
   const { desk, node, steps, common } = props;
   const raw = desk.fields?.raw;
-  const set = (value: string | boolean): Promise<void> => desk.change(fieldEdits(desk.fields?.raw, steps, value), pathOf(steps));
+  const set = (value: string | boolean): Promise<void> => desk.change((now) => fieldEdits(now, steps, value), pathOf(steps));
   const value = textAt(raw, steps);
   if (node.path === 'language' || node.choices || node.kind === 'reference') {
     const choices = node.path === 'language' ? desk.data.languages : (node.choices ?? namesFor(desk, node));
@@ -107,6 +107,6 @@ function Control(props: ControlProps): JSX.Element {
     case 'body':
       return <Typed {...props} value={desk.fields?.body ?? ''} rows={12} lines write={(markdown) => desk.change([{ kind: 'body', markdown }], 'body')} />;
     default:
-      return <Typed {...props} value={value} rows={node.kind === 'long text' ? 2 : 1} write={(text) => desk.change(fieldEdits(desk.fields?.raw, steps, text), pathOf(steps))} />;
+      return <Typed {...props} value={value} rows={node.kind === 'long text' ? 2 : 1} write={set} />;
   }
 }

@@ -126,13 +126,15 @@ function GroupList(props: FieldProps): JSX.Element | null {
 
 /** Puts an empty item at the end of a list and goes to its first field. */
 function addItem(desk: Desk, list: FormNode, steps: readonly Step[]): void {
-  const index = listAt(desk.fields?.raw, steps).length;
   const first = list.item?.fields?.find((node) => !node.folded);
   if (!first) return;
-  // A reading has its number by itself.
-  const value: Tree = list.path === 'readings' ? { reading: index + 1 } : { [first.name]: '' };
-  const focus = list.path === 'readings' ? 'purpose' : first.name;
-  void desk.change(addEdits(desk.fields?.raw, steps, value), '', { focus: idOf([...steps, index, focus]) });
+  void desk.change((raw) => {
+    const { length } = listAt(raw, steps);
+    // A reading has its number by itself.
+    const value: Tree = list.path === 'readings' ? { reading: length + 1 } : { [first.name]: '' };
+    desk.focusNext = idOf([...steps, length, list.path === 'readings' ? 'purpose' : first.name]);
+    return addEdits(raw, steps, value);
+  }, '');
 }
 
 function Item({ name, last, ...props }: FieldProps & { readonly name: string; readonly last: boolean }): JSX.Element {

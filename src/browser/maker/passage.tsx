@@ -75,8 +75,10 @@ export function Candidates({ desk }: { readonly desk: Desk }): JSX.Element | nul
   const words = desk.look?.passage?.candidates ?? [];
   if (words.length === 0) return null;
   const teach = (word: string): void => {
-    const { length } = listAt(desk.fields?.raw, ['words']);
-    void desk.change(addEdits(desk.fields?.raw, ['words'], { word }), '', { focus: idOf(['words', length, 'meaning']) });
+    void desk.change((raw) => {
+      desk.focusNext = idOf(['words', listAt(raw, ['words']).length, 'meaning']);
+      return addEdits(raw, ['words'], { word });
+    }, '');
   };
   return (
     <section aria-labelledby="candidates">

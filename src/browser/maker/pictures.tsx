@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Desk } from './desk.ts';
+import { addEdits } from './edits.ts';
 import { makePicture } from './make-picture.ts';
 import { usePictureUrls } from './picture-urls.ts';
 import { useDrop } from './start.tsx';
@@ -20,8 +21,10 @@ export function AddPictures({ desk }: { readonly desk: Desk }): JSX.Element {
         continue;
       }
       desk.addPicture(picture);
-      const index = listAt(desk.fields?.raw, ['pictures']).length;
-      await desk.change([{ kind: 'set', steps: ['pictures', index], value: { file: picture.name, alt: '' } }], '', { focus: idOf(['pictures', index, 'alt']) });
+      await desk.change((raw) => {
+        desk.focusNext = idOf(['pictures', listAt(raw, ['pictures']).length, 'alt']);
+        return addEdits(raw, ['pictures'], { file: picture.name, alt: '' });
+      }, '');
     }
     setTold(refused.length > 0 ? refused.map((name) => fill(say.picture.unreadable, { name })).join(' ') : files.length > 0 ? say.picture.alt : '');
   };

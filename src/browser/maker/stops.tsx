@@ -1,8 +1,9 @@
 import type { JSX } from 'preact';
+import { useRef } from 'preact/hooks';
 import type { FormNode } from '../../outputs/maker-form.ts';
 import { adviceFor } from './advice.ts';
 import type { Desk } from './desk.ts';
-import { newStopEdits } from './edits.ts';
+import { isOutOfOrder, moveStopEdits, newStopEdits } from './edits.ts';
 import { AdviceList } from './fields.tsx';
 import { FieldsOf } from './groups.tsx';
 import { MinutesBox, spanOf } from './minutes.tsx';
@@ -27,14 +28,34 @@ export function Stops({ desk, node, everything, open, setOpen }: Props): JSX.Ele
   const stops = listAt(raw, ['stops']);
   if (!item) return null;
   const put = (opening: number): void => {
-    const { edits, at } = newStopEdits(desk.fields?.raw, opening);
-    setOpen(at);
-    void desk.change(edits, '', { focus: idOf(['stops', at, 'at', 'cue']) });
+    void desk.change((now) => {
+      const { edits, at } = newStopEdits(now, opening);
+      setOpen(at);
+      desk.focusNext = idOf(['stops', at, 'at', 'cue']);
+      return edits;
+    }, '');
   };
   const isOpen = open !== undefined && open < stops.length;
+  const shown = useRef({ open, key: 0, movedTo: open });
+  // A stop that moves among the others stays the same one in the form; another one begins anew.
+  if (shown.current.open !== open) shown.current = { open, key: shown.current.key + (open === shown.current.movedTo ? 0 : 1), movedTo: undefined };
+  const move = (index: number, opening: number, focus?: (to: number) => string): Promise<void> =>
+    desk.change(
+      (now) => {
+        const { edits, to } = moveStopEdits(now, index, opening);
+        if (open === index && to !== index) {
+          shown.current.movedTo = to;
+          setOpen(to);
+        }
+        desk.focusNext = focus?.(to);
+        desk.said = fill(say.strip.moved, { n: to + 1, opening });
+        return edits;
+      },
+      `move ${String(index)}`,
+    );
   return (
     <>
-      <Strip desk={desk} put={put} open={isOpen ? open : undefined} setOpen={setOpen} />
+      <Strip desk={desk} put={put} move={move} open={isOpen ? open : undefined} setOpen={setOpen} />
       <MinutesBox desk={desk} />
       <AdviceList desk={desk} advice={adviceFor(desk.look, 'stops', everything)} id={idOf(['stops'])} />
       {stops.length > 0 && <StopList desk={desk} open={isOpen ? open : undefined} setOpen={setOpen} />}
@@ -43,7 +64,7 @@ export function Stops({ desk, node, everything, open, setOpen }: Props): JSX.Ele
           {say.items['stops']?.[1]}
         </button>
       </p>
-      {isOpen && <OpenStop key={open} desk={desk} item={item} everything={everything} index={open} setOpen={setOpen} />}
+      {isOpen && <OpenStop key={shown.current.key} desk={desk} item={item} everything={everything} index={open} setOpen={setOpen} move={move} />}
     </>
   );
 }
@@ -54,12 +75,14 @@ function OpenStop({
   everything,
   index,
   setOpen,
+  move,
 }: {
   readonly desk: Desk;
   readonly item: FormNode;
   readonly everything: boolean;
   readonly index: number;
   readonly setOpen: Props['setOpen'];
+  readonly move: (index: number, opening: number) => Promise<void>;
 }): JSX.Element {
   const { say } = desk.data;
   const steps = ['stops', index];
@@ -70,8 +93,14 @@ function OpenStop({
     desk.focusNext = `${id}-line`;
     desk.tell();
   };
+  // An opening that was typed puts the stop in its place among the others once the field is left, and not with each digit.
+  const typedElsewhere = (event: FocusEvent): void => {
+    const field = event.target;
+    const opening = field instanceof HTMLInputElement && field.id === idOf([...steps, 'at', 'opening']) ? Number(field.value) : NaN;
+    if (Number.isInteger(opening) && opening > 0 && isOutOfOrder(listAt(desk.fields?.raw, ['stops']), index, opening)) void move(index, opening);
+  };
   return (
-    <fieldset class="item open-stop" id={id} tabIndex={-1}>
+    <fieldset class="item open-stop" id={id} tabIndex={-1} onFocusOut={typedElsewhere}>
       <legend>{name}</legend>
       <AdviceList desk={desk} advice={adviceFor(desk.look, `stops.${String(index)}`, everything)} id={id} />
       <FieldsOf desk={desk} steps={steps} everything={everything} nodes={item.fields ?? []} more={say.moreOf['stops.*'] ?? say.moreFields} />

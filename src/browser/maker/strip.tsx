@@ -1,29 +1,31 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import type { Desk } from './desk.ts';
-import { moveStopEdits } from './edits.ts';
 import { Still } from './still.tsx';
 import { fill, listAt, textAt } from './words.ts';
 
 interface StripProps {
   readonly desk: Desk;
   readonly put: (opening: number) => void;
+  /** Puts a stop on another opening; `focus` names what has the focus then. */
+  readonly move: (index: number, opening: number, focus: (to: number) => string) => Promise<void>;
   readonly open: number | undefined;
   readonly setOpen: (index: number | undefined) => void;
 }
 
 /** The book as a line of openings. A stop hangs from its opening like a bookmark: press, draw, or use the arrow keys. */
-export function Strip({ desk, put, open, setOpen }: StripProps): JSX.Element {
+export function Strip({ desk, put, move: moveStop, open, setOpen }: StripProps): JSX.Element {
+  const moving = useRef(false);
   const { say } = desk.data;
   const raw = desk.fields?.raw;
   const openings = Math.min(200, Number(textAt(raw, ['book', 'openings'])) || 0);
   const stops = listAt(raw, ['stops']).map((_, index) => ({ index, opening: Number(textAt(raw, ['stops', index, 'at', 'opening'])) || 1 }));
   const beyond = stops.filter((stop) => stop.opening > openings);
   const move = (index: number, opening: number): void => {
-    if (opening < 1 || opening > openings) return;
-    const { edits, to } = moveStopEdits(desk.fields?.raw, index, opening);
-    if (open === index) setOpen(to);
-    void desk.change(edits, `move ${String(index)}`, { focus: `mark-${String(to)}`, say: fill(say.strip.moved, { n: to + 1, opening }) });
+    // One at a time: a key that is held down would move the stop that came into this one's place.
+    if (opening < 1 || opening > openings || moving.current) return;
+    moving.current = true;
+    void moveStop(index, opening, (to) => `mark-${String(to)}`).finally(() => (moving.current = false));
   };
   if (!(openings > 0)) return <p class="note">{say.strip.noOpenings}</p>;
   const mark = (stop: { index: number; opening: number }): JSX.Element => (

@@ -10,6 +10,8 @@ export function Ticks({ desk, node, steps, everything }: FieldProps): JSX.Elemen
   const choices = node.item?.choices ?? [];
   const ticked = listAt(desk.fields?.raw, steps);
   const id = idOf(steps);
+  const names = choices.map(([each]) => each);
+  const tick = (value: string, on: boolean): void => void desk.change((raw) => tickEdits(raw, steps, names, value, on), pathOf(steps));
   const advice = [pathOf(steps), ...ticked.map((_, index) => pathOf([...steps, index]))].flatMap((path) => adviceFor(desk.look, path, everything));
   return (
     <fieldset class="slot ticks" id={id} tabIndex={-1} aria-describedby={`${id}-hint`}>
@@ -18,22 +20,7 @@ export function Ticks({ desk, node, steps, everything }: FieldProps): JSX.Elemen
       <div class="tick-row">
         {choices.map(([value, label]) => (
           <label class="tick">
-            <input
-              type="checkbox"
-              checked={ticked.includes(value)}
-              onChange={(event) =>
-                void desk.change(
-                  tickEdits(
-                    desk.fields?.raw,
-                    steps,
-                    choices.map(([each]) => each),
-                    value,
-                    event.currentTarget.checked,
-                  ),
-                  pathOf(steps),
-                )
-              }
-            />
+            <input type="checkbox" checked={ticked.includes(value)} onChange={(event) => tick(value, event.currentTarget.checked)} />
             <span>{label}</span>
           </label>
         ))}

@@ -2,7 +2,7 @@ import type { Raw } from '../../core/pack/front-matter.ts';
 import type { Step } from '../../core/pack/pack.ts';
 import type { Edit } from '../../core/pack/write-pack.ts';
 import type { Fields } from '../../outputs/maker-fields.ts';
-import { anyPath, textAt, valueAt } from './words.ts';
+import { anyPath, listAt, textAt, valueAt } from './words.ts';
 
 /** What a translator writes anew: texts for people. Names, numbers, choices and addresses stay as they are. */
 const anew: ReadonlySet<string> = new Set([
@@ -34,8 +34,26 @@ export function isTranslated(steps: readonly Step[]): boolean {
 
 /** The steps of every text that is the same as in the language beside it, or not there: what is still to be translated. */
 export function untranslated(own: Fields, beside: Fields): readonly (readonly Step[])[] {
-  const left = textsIn(beside.raw ?? {}).filter((steps) => isTranslated(steps) && [textAt(beside.raw, steps), ''].includes(textAt(own.raw, steps)));
-  return beside.body.trim() !== '' && [beside.body.trim(), ''].includes(own.body.trim()) ? [...left, ['body']] : left;
+  const textOf = (fields: Fields, steps: readonly Step[]): string => (steps === bodySteps ? fields.body.trim() : textAt(fields.raw, steps));
+  return textsToTranslate(beside).filter((steps) => [textOf(beside, steps), ''].includes(textOf(own, steps)));
+}
+
+/** The Markdown below the fields, as a field of its own. */
+export const bodySteps: readonly Step[] = ['body'];
+
+/** The steps of every text of a pack that a translator writes anew, in the file's order. */
+export function textsToTranslate({ raw, body }: Fields): readonly (readonly Step[])[] {
+  const texts = textsIn(raw ?? {}).filter(isTranslated);
+  return body.trim() === '' ? texts : [...texts, bodySteps];
+}
+
+/** True where a text can be written without making a new item of a list of groups, which would have nothing else in it. */
+export function isThere(raw: Raw | undefined, steps: readonly Step[]): boolean {
+  return steps.every((step, index) => {
+    if (typeof step !== 'number') return true;
+    const { length } = listAt(raw, steps.slice(0, index));
+    return step < length || (step === length && index === steps.length - 1);
+  });
 }
 
 function textsIn(raw: Raw, steps: readonly Step[] = []): readonly (readonly Step[])[] {

@@ -236,6 +236,11 @@ export const makerInEnglish = {
   beside: {
     heading: 'Translate',
     note: 'Have another language beside this one, field by field.',
+    page: 'Side by side',
+    lead: 'Every text of this companion with the other language beside it. What is empty or the same in both counts as not translated.',
+    goOn: 'Go to the next one',
+    only: 'Show only what is left',
+    notThere: 'Your file has no place for this yet. Add it in the chapter “{chapter}”.',
     choose: 'Open the file to translate from',
     start: 'Begin a translation of this companion',
     into: 'Into which language',

@@ -232,6 +232,11 @@ export const makerInSpanish: MakerPhrases = {
   beside: {
     heading: 'Traducir',
     note: 'Tenga otro idioma al lado de este, campo por campo.',
+    page: 'Lado a lado',
+    lead: 'Todos los textos de esta guía con el otro idioma al lado. Lo que está vacío o es igual en ambos cuenta como no traducido.',
+    goOn: 'Ir al siguiente',
+    only: 'Mostrar solo lo que falta',
+    notThere: 'Su archivo aún no tiene lugar para esto. Añádalo en el capítulo «{chapter}».',
     choose: 'Abrir el archivo del que traduce',
     start: 'Empezar una traducción de esta guía',
     into: 'A qué idioma',
