@@ -30,6 +30,11 @@ export function DeskPage({ desk, leave, open }: { readonly desk: Desk; readonly 
   const { chapters } = data;
   useEffect(() => desk.listen(() => again(undefined)), [desk]);
   useEffect(() => guardDesk(desk), [desk]);
+  useEffect(() => {
+    if (!desk.beginsPaired) return;
+    desk.focusNext = 'chapter';
+    document.querySelector('.desk-line')?.scrollIntoView();
+  }, [desk]);
   useEffect(() => focusWanted(desk));
 
   const turnTo = (id: FormChapter['id']): void => {
@@ -58,6 +63,13 @@ export function DeskPage({ desk, leave, open }: { readonly desk: Desk; readonly 
     again(undefined);
     document.querySelector('.desk-line')?.scrollIntoView();
   };
+  if (!desk.ready || desk.unreadable)
+    return (
+      <div class="desk" aria-busy={!desk.ready}>
+        <DeskLine desk={desk} leave={leave} />
+        {desk.unreadable && <p class="chapter">{data.say.desk.unreadable}</p>}
+      </div>
+    );
   if (desk.fields && !desk.fields.raw)
     return (
       <div class="desk">

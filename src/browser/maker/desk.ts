@@ -54,6 +54,10 @@ export class Desk {
   fields: Fields | undefined;
   look: Look | undefined;
   keeping: Keeping;
+  /** False until the text has been read for the first time. */
+  ready = false;
+  /** True where this browser could not start the part that reads. */
+  unreadable = false;
   /** True while the same pack is open in another window. */
   elsewhere = false;
   /** True once another window had changed the same record, and this pack became a second one. */
@@ -99,7 +103,13 @@ export class Desk {
     });
     this.#queue = this.#worker.fields(this.text).then((fields) => this.#settle(fields));
     this.beginsPaired = opening.beside !== undefined;
+    this.#queue.catch(() => (this.unreadable = true));
     if (opening.beside !== undefined) void this.setBeside(opening.beside, opening.revision === undefined);
+    const begun = (): void => {
+      this.ready = true;
+      this.tell();
+    };
+    this.#queue.then(begun, begun);
   }
 
   get title(): string {

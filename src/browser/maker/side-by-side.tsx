@@ -34,7 +34,7 @@ export function SideBySide({ desk, everything }: Props): JSX.Element | null {
   const theirs = textAt(beside.fields.raw, ['language']);
   const translation = nodeAt(chapters, ['translation']);
   return (
-    <section class="chapter side-by-side" aria-labelledby="chapter">
+    <section class="chapter two-languages" aria-labelledby="chapter">
       <p class="kind">{say.beside.heading}</p>
       <h2 id="chapter" tabIndex={-1}>
         {say.beside.page}

@@ -111,6 +111,7 @@ export const makerInEnglish = {
     full: 'The device has no room for all of this. Take it away now, as a zip if there are pictures; what you wrote stays on this page until then.',
     elsewhere: 'It is open in another window as well. Go on in one of them only.',
     parted: 'It was changed in another window too. Nothing is lost: that one stays, and this is a second companion from here on.',
+    unreadable: 'This browser could not start the part of the form that reads companions. Load the page again, or use a newer browser. Nothing of your file is lost.',
     leaveSure: 'This companion is not kept on the device.',
     leaveTake: 'Take the file and leave',
     leaveYes: 'Leave without it',

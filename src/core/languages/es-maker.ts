@@ -107,6 +107,7 @@ export const makerInSpanish: MakerPhrases = {
     full: 'El dispositivo no tiene lugar para todo esto. Lléveselo ahora, como zip si hay imágenes; hasta entonces, lo escrito sigue en esta página.',
     elsewhere: 'También está abierto en otra ventana. Siga solo en una de ellas.',
     parted: 'También se cambió en otra ventana. No se pierde nada: aquello queda como está, y esto es una segunda guía desde ahora.',
+    unreadable: 'Este navegador no pudo iniciar la parte del formulario que lee las guías. Cargue la página otra vez o use un navegador más nuevo. No se pierde nada de su archivo.',
     leaveSure: 'Esta guía no está guardada en el dispositivo.',
     leaveTake: 'Llevarse el archivo y salir',
     leaveYes: 'Salir sin él',
