@@ -136,8 +136,18 @@ async function answerPage(file: string, folder: string, response: ServerResponse
   const html = found ?? (await readFile(join(folder, '404.html'), 'utf8').catch(() => 'There is no such page.'));
   response.writeHead(found === undefined ? 404 : 200, { 'content-type': types['.html'], 'cache-control': 'no-store', 'x-content-type-options': 'nosniff' });
   // Only a page of this server can read the mark, and only the form's page has it.
-  const mark = saving && /[/\\]make[/\\]index\.html$/.test(file) ? `<meta name="${tokenName}" content="${saving.token}">` : '';
-  response.end(html.replace('</head>', `${mark}<script src="${reloadUrl}.js" defer></script></head>`));
+  const isForm = saving !== undefined && /[/\\]make[/\\]index\.html$/.test(file);
+  // The form is not loaded again by its own saving: somebody is writing in it.
+  response.end(
+    isForm ? html.replace('</head>', `<meta name="${tokenName}" content="${saving.token}"></head>`) : mayReload(html).replace('</head>', `<script src="${reloadUrl}.js" defer></script></head>`),
+  );
+}
+
+/** The page with a policy that lets it hear of changes: as published, a page that is only read may run nothing and ask nobody. */
+function mayReload(html: string): string {
+  return html.replace(/(http-equiv="Content-Security-Policy" content=")([^"]*)/, (_, head: string, policy: string) =>
+    ["script-src 'self'", "connect-src 'self'"].reduce((all, part) => (all.includes(part) ? all : `${all}; ${part}`), `${head}${policy}`),
+  );
 }
 
 function decoded(path: string): string | undefined {

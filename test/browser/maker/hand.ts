@@ -15,6 +15,8 @@ export interface Hand {
   press(name: string): Promise<void>;
   /** Turns to a chapter, by its number from 0. */
   turnTo(chapter: number): Promise<void>;
+  /** Is done with the stop that is open. */
+  closeStop(): Promise<void>;
   type(id: string, text: string): Promise<void>;
   choose(id: string, value: string): Promise<void>;
   /** Ticks the box with this name within an element; without a name, the element itself. */
@@ -32,6 +34,7 @@ export function byMouse(page: Page): Hand {
   return {
     press: (name) => button(page, name).click(),
     turnTo: (chapter) => page.locator('.workbook button').nth(chapter).click(),
+    closeStop: () => Promise.resolve(),
     type: async (id, text) => {
       await unfold(id);
       await page.locator(`#${id}`).click();
@@ -96,13 +99,17 @@ export function byKeys(page: Page): Hand {
       await page.keyboard.press('Enter');
     },
     turnTo: async (chapter) => {
-      await marked(() =>
-        page
-          .locator('.workbook button')
-          .nth(chapter)
-          .evaluate((each) => each.setAttribute('data-test-goal', '')),
-      );
+      // Who comes to the end of a chapter turns the page there; the contents are a long way back.
+      const onward = say.desk.next.replace('{title}', chapters[chapter]?.title ?? '');
+      const goal = (await page.getByRole('button', { name: onward, exact: true }).count()) > 0 ? button(page, onward) : page.locator('.workbook button').nth(chapter);
+      await marked(() => goal.evaluate((each) => each.setAttribute('data-test-goal', '')));
       await page.keyboard.press('Enter');
+    },
+    // The focus then stands on the stop's line, near the openings; the next stop is a few keys from there.
+    closeStop: async () => {
+      await marked(() => button(page, say.strip.close).evaluate((each) => each.setAttribute('data-test-goal', '')));
+      await page.keyboard.press('Enter');
+      await page.waitForFunction(() => document.activeElement?.classList.contains('stop-line'));
     },
     type: async (id, text) => {
       await unfold(id);
@@ -159,6 +166,7 @@ async function fillStops(page: Page, hand: Hand, wanted: Raw, node: FormNode | u
       if (each.name === 'at') await hand.type(idOf(['stops', index, 'at', 'cue']), textAt(wanted, ['stops', index, 'at', 'cue']));
       else if (each.name !== 'id') await fill(page, hand, wanted, each, ['stops', index, each.name]);
     }
+    await hand.closeStop();
   }
 }
 
