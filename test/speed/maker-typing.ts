@@ -54,7 +54,9 @@ try {
     addEventListener('keydown', (event) => requestAnimationFrame(() => setTimeout(() => times.push(performance.now() - event.timeStamp))), true);
   });
   const letters = 'And why does she go on, do you think? What would you do at the foot of such a hill?';
-  console.log(`A pack of 30 stops, ${Math.round(text.length / 1000)} kB; ${letters.length} keys a run; the processor slowed six times; load of this machine ${loadavg()[0]?.toFixed(1) ?? ''} on ${cpus().length}`);
+  console.log(
+    `A pack of 30 stops, ${Math.round(text.length / 1000)} kB; ${letters.length} keys a run; the processor slowed six times; load of this machine ${loadavg()[0]?.toFixed(1) ?? ''} on ${cpus().length}`,
+  );
   interface Run {
     readonly half: number;
     readonly most: number;
