@@ -6,7 +6,7 @@ export function help(command: string): string {
 const overview = `bookfellow: companion packs for reading picture books aloud
 
   bookfellow build    [--content DIR] [--site DIR] [--strict]   build the library site
-  bookfellow check    [--content DIR] [PATH…] [--json]          say what is wrong, and where
+  bookfellow check    [--content DIR] [PATH…] [--since REV]     say what is wrong, and where
   bookfellow measure  FILE… [--language es] [--json]            count a text: words, sentences, readability
   bookfellow plan     PACK [--minutes N] [--start 9:05] [--json]  a lesson in minutes
   bookfellow lesson   PACK --local FILE [--out FILE]            a substitute's sheet with the details of your room
@@ -35,9 +35,13 @@ Examples
   --content DIR   the content folder (content)
   PATH…           only these packs: a pack.md, or a folder of packs/
   --json          an array of {code, level, file, line, column, message}
+  --since REV     only what was changed since a revision of the git history: packs of
+                  which any file was; all of them when library.yaml was
+  --sarif         a log in SARIF 2.1.0, which code hosts show beside the lines
 
 Examples
   bookfellow check
+  bookfellow check --since origin/main --sarif > findings.sarif
   bookfellow check content/packs/seven-buttons
   bookfellow check --json > findings.json`,
   measure: `bookfellow measure: counts a text and says what may be said about it
