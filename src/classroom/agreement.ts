@@ -61,6 +61,12 @@ export function agreementOf(scored: readonly TwiceScored[], most: number, weight
   };
 }
 
+/** Alpha of any number of scorers for ordered scores; `n` is the number of answers that two or more of them scored. `scores[scorer][answer]`. */
+export function alphaOfAll(scores: readonly (readonly (number | undefined)[])[]): Coefficient {
+  const n = (scores[0] ?? []).filter((_, answer) => scores.filter((row) => row[answer] !== undefined).length > 1).length;
+  return told(krippendorffAlpha(scores, 'ordinal'), n);
+}
+
 function told(value: number | undefined, n: number): Coefficient {
   if (n < leastForCoefficient) return { kind: 'too few', n, least: leastForCoefficient };
   return value === undefined ? { kind: 'cannot be computed', n } : { kind: 'value', value, n };

@@ -10,8 +10,9 @@ import { hashOf, shuffled } from './shuffle.ts';
  * - The scoring sheet goes out: `{ format: 'companion scoring sheet', version: 1, id, steps, packs, answers }`. `answers` holds each answer's
  *   key, the place of its pack in `packs`, its stop and its values. There is no bookmark in it and no score, and the order is one that
  *   the sheet's id decides, so that the second scorer meets the answers in another order than the first.
- * - The scores come back: `{ format: 'companion scores', version: 1, sheet, by, steps, scores }`, with `sheet` the sheet's id or an empty
- *   text, `by` `first` or `second`, and `scores` a list of `[key, trait, score]`. The first scorer's own scores are kept in the same kind of file.
+ * - The scores come back: `{ format: 'companion scores', version: 1, sheet, by, scorer, steps, scores }`, with `sheet` the sheet's id or an empty
+ *   text, `by` `first` or `second`, `scorer` random letters that tell one
+ *   colleague's file from another's (missing in older files), and `scores` a list of `[key, trait, score]`. The first scorer's own scores are kept in the same kind of file.
  *
  * What the limits are: common practice, no source.
  */
@@ -24,6 +25,7 @@ export interface ScoringSheet {
 export interface ScoresFile {
   readonly sheet: string;
   readonly by: 'first' | 'second';
+  readonly scorer?: string | undefined;
   readonly steps: 1 | 2;
   readonly scores: Scores;
 }
@@ -54,6 +56,7 @@ const scoresSchema = v.object({
   version: v.literal(1),
   sheet: v.union([id, v.literal('')]),
   by: v.picklist(['first', 'second']),
+  scorer: v.optional(id),
   steps,
   scores: v.pipe(v.array(v.tuple([key, text(200), v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(2))])), v.maxLength(most * 10)),
 });
@@ -67,9 +70,15 @@ export function writeSheet(judged: readonly Judgeable[], steps: 1 | 2, seed: str
   return JSON.stringify({ format: sheetFormat, version: 1, id: hashOf(`sheet ${seed} ${judged.map((each) => each.key).join(' ')}`), steps, packs, answers: byStop });
 }
 
-export function writeScores({ sheet, by, steps, scores }: ScoresFile): string {
+export function writeScores({ sheet, by, scorer, steps, scores }: ScoresFile): string {
   const rows = Object.entries(scores).flatMap(([answer, traits]) => Object.entries(traits).map(([trait, score]) => [answer, trait, score] as const));
-  return JSON.stringify({ format: scoresFormat, version: 1, sheet, by, steps, scores: rows });
+  return JSON.stringify({ format: scoresFormat, version: 1, sheet, by, scorer, steps, scores: rows });
+}
+
+/** Colleagues' scores with one file more; a newer file of the same colleague takes the place of the older. */
+export function withColleague(others: readonly ScoresFile[], file: ScoresFile): readonly ScoresFile[] {
+  const at = others.findIndex(({ scorer }) => scorer === file.scorer);
+  return at < 0 ? [...others, file] : others.with(at, file);
 }
 
 /** A sheet from a file's data, or undefined when it is damaged. Answers whose pack or stop is not in it are left out. */
@@ -91,9 +100,9 @@ export function readSheet(data: unknown): ScoringSheet | undefined {
 export function readScores(data: unknown): ScoresFile | undefined {
   const read = v.safeParse(scoresSchema, data);
   if (!read.success) return undefined;
-  const { sheet, by, steps, scores: rows } = read.output;
+  const { sheet, by, scorer, steps, scores: rows } = read.output;
   const byKey = new Map<string, Map<string, number>>();
   for (const [answer, trait, score] of rows) if (score <= steps) byKey.set(answer, (byKey.get(answer) ?? new Map<string, number>()).set(trait, score));
   // Made of entries, so that a trait called `__proto__` is only a name.
-  return { sheet, by, steps, scores: Object.fromEntries([...byKey].map(([answer, traits]) => [answer, Object.fromEntries(traits)])) };
+  return { sheet, by, ...(scorer !== undefined && { scorer }), steps, scores: Object.fromEntries([...byKey].map(([answer, traits]) => [answer, Object.fromEntries(traits)])) };
 }

@@ -6,15 +6,15 @@ import type { StackPack } from '../core/pack/stack-pack.ts';
 
 export interface TableWords {
   readonly heads: { readonly bookmark: string; readonly book: string; readonly stop: string; readonly question: string; readonly how: string; readonly words: string };
-  /** How many traits the second scorer's columns are told apart by. */
-  readonly second: (trait: string) => string;
+  /** Head of a colleague's column, from 1. */
+  readonly colleague: (trait: string, which: number) => string;
   readonly markOf: (booklet: StackBooklet) => string;
   /** As in the booklet's own file. */
   readonly file: Pick<FileWords, 'kinds' | 'whole' | 'chosen'>;
 }
 
 /** Everything on the desk as a table: a row for each thing that was kept, with the scores of its answer on the answer's first row. Scores stand only where something is judged. */
-export function stackTable(stack: Stack, pack: StackPack, scores: Scores, second: Scores | undefined, words: TableWords): readonly (readonly (string | number)[])[] {
+export function stackTable(stack: Stack, pack: StackPack, scores: Scores, others: readonly Scores[], words: TableWords): readonly (readonly (string | number)[])[] {
   const traits = (pack.rubric ?? []).map(({ trait }) => trait);
   const { heads } = words;
   const rows = stack.booklets
@@ -36,11 +36,14 @@ export function stackTable(stack: Stack, pack: StackPack, scores: Scores, second
           ...place,
           words.file.kinds[value.kind],
           wordsOf(value, words),
-          ...[scores, ...(second ? [second] : [])].flatMap((each) => traits.map((trait) => (row === 0 && stop && isJudged(stop) ? (each[key]?.[trait] ?? '') : ''))),
+          ...[scores, ...others].flatMap((each) => traits.map((trait) => (row === 0 && stop && isJudged(stop) ? (each[key]?.[trait] ?? '') : ''))),
         ]);
       }),
     );
-  return [[heads.bookmark, heads.book, heads.stop, heads.question, heads.how, heads.words, ...traits, ...(second ? traits.map(words.second) : [])], ...rows];
+  return [
+    [heads.bookmark, heads.book, heads.stop, heads.question, heads.how, heads.words, ...traits, ...others.flatMap((_, index) => traits.map((trait) => words.colleague(trait, index + 1)))],
+    ...rows,
+  ];
 }
 
 /** What a cell can hold of a value: its words, or the words beside it. */

@@ -2,7 +2,7 @@ import { readdir, readFile, stat } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { readWholeLibrary } from '../build/read-library.ts';
 import { readStackFile } from '../classroom/read-stack-file.ts';
-import type { ScoresFile } from '../classroom/scoring-files.ts';
+import { withColleague, type ScoresFile } from '../classroom/scoring-files.ts';
 import { emptyStack, putBooklet, putPack, type Stack } from '../classroom/stack.ts';
 import { limits } from '../core/booklet/booklet-schema.ts';
 import { enBooklet } from '../core/languages/en-booklet.ts';
@@ -21,7 +21,8 @@ export interface ReadStack {
   readonly merged: number;
   readonly aside: readonly Aside[];
   readonly first: ScoresFile | undefined;
-  readonly second: ScoresFile | undefined;
+  /** Colleagues' scores, a file for each. */
+  readonly others: readonly ScoresFile[];
 }
 
 /** The packs of the library, which hold rubrics and models. Without one the booklets' own questions do. */
@@ -47,7 +48,7 @@ export async function readFolder(folder: string, begin: Stack): Promise<ReadStac
     .map((entry) => join(entry.parentPath, entry.name))
     .sort();
   let stack = begin;
-  let [merged, first, second]: [number, ScoresFile | undefined, ScoresFile | undefined] = [0, undefined, undefined];
+  let [merged, first, others]: [number, ScoresFile | undefined, readonly ScoresFile[]] = [0, undefined, []];
   const aside: Aside[] = [];
   for (const path of paths) {
     const file = path.slice(folder.length + 1).replaceAll('\\', '/');
@@ -59,12 +60,12 @@ export async function readFolder(folder: string, begin: Stack): Promise<ReadStac
     if (read.kind === 'unreadable') aside.push({ file, why: enBooklet.unreadable[read.reason] });
     else if (read.kind === 'pack') stack = putPack(stack, read.pack);
     else if (read.kind === 'scores' && read.scores.by === 'first') first = read.scores;
-    else if (read.kind === 'scores') second = read.scores;
+    else if (read.kind === 'scores') others = withColleague(others, read.scores);
     else if (read.kind === 'booklet') {
       const after = putBooklet(stack, read.booklet, file, read.leftOut);
       stack = after.stack;
       if (after.put === 'merged') merged += 1;
     }
   }
-  return { stack, files: paths.length, merged, aside, first, second };
+  return { stack, files: paths.length, merged, aside, first, others };
 }

@@ -25,15 +25,21 @@ export async function run(args: readonly string[]): Promise<number> {
 }
 
 /** All answers of all books as one table: each book's traits have columns of their own, so books follow each other with their heads. */
-function tableOf({ stack, first, second }: ReadStack): string {
-  const { second: secondHead, ...heads } = stackInEnglish.take.table;
+function tableOf({ stack, first, others }: ReadStack): string {
+  const { colleague, ...heads } = stackInEnglish.take.table;
   const rows = packsAnswered(stack).flatMap((name) =>
-    stackTable(stack, packBehind(stack, name).pack, first?.scores ?? {}, second?.scores, {
-      heads,
-      second: secondHead,
-      markOf,
-      file: enBooklet.file,
-    }),
+    stackTable(
+      stack,
+      packBehind(stack, name).pack,
+      first?.scores ?? {},
+      others.map(({ scores }) => scores),
+      {
+        heads,
+        colleague,
+        markOf,
+        file: enBooklet.file,
+      },
+    ),
   );
   return csv(rows);
 }

@@ -1,5 +1,5 @@
 import type { Coefficient } from '../classroom/agreement.ts';
-import { compare, type Compared } from '../classroom/compare.ts';
+import { compare, compareAll, type Compared } from '../classroom/compare.ts';
 import { booksChosen } from '../classroom/best-of.ts';
 import { feelingCounts, framesUsed, starsGiven, stopCounts } from '../classroom/counts.ts';
 import { judgeables, traitCounts } from '../classroom/judging.ts';
@@ -17,12 +17,14 @@ export function markOf({ booklet: { bookmark }, copy }: StackBooklet): string {
 type Book = ReturnType<typeof booksOf>[number];
 
 /** Every book of the stack with all that is counted in it. */
-function booksOf({ stack, first, second }: ReadStack) {
+function booksOf({ stack, first, others: all }: ReadStack) {
+  const others = all.filter(({ steps }) => steps === first?.steps).map(({ scores }) => scores);
+  const [second] = others;
   return packsAnswered(stack).map((name) => {
     const { pack, known } = packBehind(stack, name);
     const judged = judgeables(stack, pack, '');
     const scoring = { steps: first?.steps ?? 1, seed: '', scores: first?.scores ?? {} };
-    const both = first && second && first.steps === second.steps ? compare(judged, scoring, second.scores) : [];
+    const both = second ? compare(judged, scoring, second) : [];
     return {
       pack,
       known,
@@ -34,6 +36,8 @@ function booksOf({ stack, first, second }: ReadStack) {
       chosen: booksChosen(stack, pack),
       judgeable: judged.length,
       traits: traitCounts(judged, scoring),
+      people: 1 + others.length,
+      together: others.length > 1 ? compareAll(judged, scoring, others) : [],
       agreement: both.filter(({ agreement }) => agreement.n > 0),
     };
   });
@@ -46,7 +50,7 @@ export function figuresOf(read: ReadStack): object {
     files,
     merged,
     setAside: aside,
-    books: booksOf(read).map(({ pack, known, booklets, stops, feelings, frames, stars, chosen, judgeable, traits, agreement }) => ({
+    books: booksOf(read).map(({ pack, known, booklets, stops, feelings, frames, stars, chosen, judgeable, traits, agreement, together }) => ({
       pack: pack.slug,
       language: pack.language,
       title: pack.title,
@@ -60,6 +64,7 @@ export function figuresOf(read: ReadStack): object {
       judgeable,
       traits,
       agreement: agreement.map(lineAsData),
+      together: together.map(({ trait, alpha }) => ({ trait: trait ?? 'sum', alpha })),
     })),
   };
 }
@@ -75,7 +80,7 @@ export function stackInWords(read: ReadStack): string {
 }
 
 function bookInWords(book: Book): readonly string[] {
-  const { pack, known, booklets, stops, feelings, frames, stars, chosen, judgeable, traits, agreement } = book;
+  const { pack, known, booklets, stops, feelings, frames, stars, chosen, judgeable, traits, agreement, together, people } = book;
   const { kinds } = enBooklet.file;
   return [
     '',
@@ -112,6 +117,7 @@ function bookInWords(book: Book): readonly string[] {
       : [
           `  ${say.agree.result}`,
           ...agreement.map(({ trait, agreement: { n, exact, kappa, alpha } }) => `     ${trait ?? say.agree.all}: ${say.agree.ofN(exact, n)}; kappa ${told(kappa)}; alpha ${told(alpha)}`),
+          ...(together.length === 0 ? [] : [`  ${say.agree.together(people)}`, ...together.map(({ trait, alpha }) => `     ${trait ?? say.agree.all}: alpha ${told(alpha)}`)]),
           `     ${say.agree.notMeans[0] ?? ''}`,
         ]),
   ];

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { agreementOf, type TwiceScored } from '../../src/classroom/agreement.ts';
+import { agreementOf, alphaOfAll, type TwiceScored } from '../../src/classroom/agreement.ts';
+import { readScores, withColleague, writeScores, type ScoresFile } from '../../src/classroom/scoring-files.ts';
 import { shownStars, starsOf } from '../../src/classroom/stars.ts';
 
 const twice = (first: string, second: string): readonly TwiceScored[] =>
@@ -27,6 +28,33 @@ describe('two teachers score the same answers', () => {
   test('what is furthest apart is talked about first', () => {
     expect(agreementOf(twice('120', '100'), 2).talkAbout.map((each) => each.answer)).toEqual(['answer 2']);
     expect(agreementOf(twice('1202', '2022'), 2).talkAbout.map((each) => each.answer)).toEqual(['answer 2', 'answer 3', 'answer 1']);
+  });
+});
+
+describe('three people and more', () => {
+  const rows = (...scorers: readonly string[]) => scorers.map((scores) => scores.split(' ').map((score) => (score === '-' ? undefined : Number(score))));
+
+  test('alpha of four scorers with gaps is the published one, told with the answers that two or more of them scored', () => {
+    // Krippendorff's data of four coders and twelve units: ordinal alpha .815; one unit was scored by a single coder.
+    const alpha = alphaOfAll(rows('1 2 3 3 2 1 4 1 2 - - -', '1 2 3 3 2 2 4 1 2 5 - 3', '- 3 3 3 2 3 4 2 2 5 1 -', '1 2 3 3 2 4 4 1 2 5 1 -'));
+    expect(alpha).toEqual({ kind: 'value', value: expect.closeTo(0.8153875037548813, 9) as number, n: 11 });
+  });
+  test('nine answers are too few, whoever scored them', () => {
+    expect(alphaOfAll(rows('0 1 0 1 0 1 0 1 0 -', '0 1 0 1 0 1 0 1 0 1', '0 1 0 1 0 1 0 1 0 -'))).toEqual({ kind: 'too few', n: 9, least: 10 });
+  });
+  test('a colleague’s newer file takes the place of the older one; another colleague’s stands beside it', () => {
+    const file = (scorer: string | undefined, score: number): ScoresFile => ({
+      sheet: 'sheet0000001',
+      by: 'second',
+      ...(scorer !== undefined && { scorer }),
+      steps: 1,
+      scores: { '0123456789abcdef': { reason: score } },
+    });
+    const two = [file('first0colleague', 0), file('other0colleague', 1), file('first0colleague', 1)].reduce<readonly ScoresFile[]>(withColleague, []);
+    expect(two).toEqual([file('first0colleague', 1), file('other0colleague', 1)]);
+    expect(two.map((each) => readScores(JSON.parse(writeScores(each))))).toEqual(two);
+    // Files from before say nothing of who scored.
+    expect(readScores(JSON.parse(writeScores(file(undefined, 1))))).toEqual(file(undefined, 1));
   });
 });
 

@@ -78,8 +78,8 @@ describe('what others may see', () => {
 });
 
 test('in the table for the teacher it stands in words', () => {
-  const { second, ...heads } = stackInEnglish.take.table;
-  const [, row] = stackTable(classWho([chose('The Hen', 'The Boat')]), pack, {}, undefined, { heads, second, markOf: () => 'a bookmark', file: enBooklet.file });
+  const { colleague, ...heads } = stackInEnglish.take.table;
+  const [, row] = stackTable(classWho([chose('The Hen', 'The Boat')]), pack, {}, [], { heads, colleague, markOf: () => 'a bookmark', file: enBooklet.file });
   expect(row?.slice(2, 6)).toEqual(['One of a few books', 'Which one would you take home?', 'One of a few books', 'The Hen; last of all: The Boat']);
 });
 

@@ -106,8 +106,8 @@ describe('a table for a table program', () => {
   test('every answer is in it, and scores only where something is judged', () => {
     const stack = aClass();
     const scores = Object.fromEntries(stack.booklets.flatMap((each) => answersIn(each).map(({ key }) => [key, { 'whole sentence': 1 }] as const)));
-    const { second, ...heads } = stackInEnglish.take.table;
-    const [head, ...rows] = stackTable(stack, hen, scores, undefined, { heads, second, markOf: () => 'a bookmark', file: enBooklet.file });
+    const { colleague, ...heads } = stackInEnglish.take.table;
+    const [head, ...rows] = stackTable(stack, hen, scores, [], { heads, colleague, markOf: () => 'a bookmark', file: enBooklet.file });
     expect(head).toHaveLength(8);
     expect(rows).toHaveLength(stack.booklets.reduce((sum, { booklet: { entries } }) => sum + entries.length, 0));
     expect(rows.filter((row) => row[2] === 3 || row[2] === 'The whole book').every((row) => row[6] === '')).toBe(true);

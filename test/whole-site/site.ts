@@ -5,7 +5,6 @@ import { createServer } from 'node:http';
 import { tmpdir } from 'node:os';
 import { extname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from '../../src/build/build.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -18,6 +17,8 @@ export async function builtSite(): Promise<string> {
 /** Builds the demo library into `folder`/site, strictly: a finding that stops a pack of ours is a fault. */
 export async function buildDemo(folder: string): Promise<string> {
   const site = join(folder, 'site');
+  // Fetched only here: most tests find the site made, and the whole builder is a lot to read for each of them.
+  const { build } = await import('../../src/build/build.ts');
   const built = await build({ content: join(root, 'content'), site, cache: join(root, '.cache'), strict: true, paper: true, folders: true });
   const stopped = built.findings.filter((found) => found.level === 'stop');
   if (stopped.length > 0) throw new Error(`The demo library does not build: ${JSON.stringify(stopped, null, 2)}`);

@@ -7,7 +7,7 @@ import { judgeables, type Judgeable } from '../../classroom/judging.ts';
 import { writeScores, writeSheet } from '../../classroom/scoring-files.ts';
 import { saveFile } from '../booklet/hand-over.ts';
 import { Values } from './answer.tsx';
-import { TraitTable } from './agree-table.tsx';
+import { Together, TraitTable } from './agree-table.tsx';
 import type { Desk } from './desk.ts';
 import { Select } from './from-paper.tsx';
 import { readFiles } from './read-files.ts';
@@ -15,11 +15,14 @@ import { readFiles } from './read-files.ts';
 /** Two people's scores of the same answers: a sheet goes out, scores come back, and what they say stands here. */
 export function Agree({ desk }: { readonly desk: Desk }): JSX.Element {
   const say = desk.words.stack.agree;
-  const { stack, scoring, second } = desk.state;
+  const { stack, scoring, others } = desk.state;
+  const [which, setWhich] = useState(0);
   const { here } = desk;
   const judged = here ? judgeables(stack, here.pack, scoring.seed) : [];
   if (judged.length === 0) return <p>{desk.words.stack.judge.none}</p>;
   const known = new Set(judged.map(({ key }) => key));
+  const at = Math.min(which, others.length - 1);
+  const second = others[at];
   const theirs = second ? Object.keys(second.scores).filter((key) => known.has(key)).length : 0;
   const save = (text: string, name: string) => {
     saveFile(new File([text], name, { type: 'application/json' }));
@@ -27,7 +30,25 @@ export function Agree({ desk }: { readonly desk: Desk }): JSX.Element {
   };
   return (
     <>
-      {second && (theirs === 0 ? <p>{say.nothing}</p> : second.steps !== scoring.steps ? <p>{say.stepsDiffer}</p> : <Result desk={desk} judged={judged} second={second.scores} />)}
+      {others.length > 1 && (
+        <Select label={say.with} name="colleague" chosen={String(at)} choices={others.map((_, index) => [String(index), say.colleague(index + 1)])} onChoose={(chosen) => setWhich(Number(chosen))} />
+      )}
+      {second && (theirs === 0 ? <p>{say.nothing}</p> : second.steps !== scoring.steps ? <p>{say.stepsDiffer}</p> : <Result desk={desk} judged={judged} second={second.scores} key={at} />)}
+      {others.length > 1 && <Together desk={desk} judged={judged} />}
+      {second && (
+        <p>
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => {
+              desk.set({ others: others.filter((each) => each !== second) });
+              document.getElementById('view-title')?.focus();
+            }}
+          >
+            {say.takeAway}
+          </button>
+        </p>
+      )}
       <section class="out-and-in" aria-labelledby="second-out">
         <h3 id="second-out">{say.out}</h3>
         <p>{say.outNote}</p>

@@ -87,38 +87,40 @@ export function ClassCounts({ desk, here }: { readonly desk: Desk; readonly here
           </table>
         ))}
       </section>
-      <section class="counted">
-        {given.stars.n === 0 ? (
-          <>
-            <h3>{say.stars}</h3>
-            <p>{say.starsNone}</p>
-          </>
-        ) : (
-          <StarsFigure id="class-stars" desk={desk} stars={given.stars} words={given.words} note={say.starsNote} />
-        )}
-        {given.because.length > 0 && (
-          <>
-            <h4>{say.because}</h4>
-            <ul class="because-list" lang={lang}>
-              {given.because.map((text) => (
-                <li dir="auto">{text}</li>
-              ))}
-            </ul>
-          </>
-        )}
-      </section>
-      {(pack.bestOf ?? chosen.n > 0) && (
+      <div class="beside-path">
         <section class="counted">
-          {chosen.n + chosen.nLast === 0 ? (
+          {given.stars.n === 0 ? (
             <>
-              <h3>{say.chosen.title}</h3>
-              <p>{say.chosen.none}</p>
+              <h3>{say.stars}</h3>
+              <p>{say.starsNone}</p>
             </>
           ) : (
-            <ChosenFigure id="class-chosen" desk={desk} chosen={chosen} lang={lang} />
+            <StarsFigure id="class-stars" desk={desk} stars={given.stars} words={given.words} note={say.starsNote} />
+          )}
+          {given.because.length > 0 && (
+            <>
+              <h4>{say.because}</h4>
+              <ul class="because-list" lang={lang}>
+                {given.because.map((text) => (
+                  <li dir="auto">{text}</li>
+                ))}
+              </ul>
+            </>
           )}
         </section>
-      )}
+        {(pack.bestOf ?? chosen.n > 0) && (
+          <section class="counted">
+            {chosen.n + chosen.nLast === 0 ? (
+              <>
+                <h3>{say.chosen.title}</h3>
+                <p>{say.chosen.none}</p>
+              </>
+            ) : (
+              <ChosenFigure id="class-chosen" desk={desk} chosen={chosen} lang={lang} />
+            )}
+          </section>
+        )}
+      </div>
     </>
   );
 }

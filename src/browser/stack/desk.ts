@@ -22,8 +22,8 @@ export interface DeskState {
   readonly reading: { readonly done: number; readonly of: number } | undefined;
   /** The first scorer's own scores. */
   readonly scoring: Scoring;
-  /** The second scorer's, once they have come back. */
-  readonly second: ScoresFile | undefined;
+  /** Colleagues' scores that have come back, a file for each. */
+  readonly others: readonly ScoresFile[];
   /** A sheet that somebody else made: then this page is the second scorer's. */
   readonly sheet: ScoringSheet | undefined;
   readonly sheetScoring: Scoring;
@@ -55,7 +55,7 @@ export function clearDesk(packs: readonly StackPack[]): DeskState {
     aside: [],
     reading: undefined,
     scoring: newScoring(),
-    second: undefined,
+    others: [],
     sheet: undefined,
     sheetScoring: newScoring(),
     aloud: [],

@@ -284,7 +284,7 @@ function SecondPerson({ desk }: { readonly desk: Desk }): JSX.Element | null {
   if (!sheet) return null;
   const save = () => {
     const name = `scores-${sheet.id.slice(0, 6)}.json`;
-    saveFile(new File([writeScores({ sheet: sheet.id, by: 'second', steps: sheetScoring.steps, scores: sheetScoring.scores })], name, { type: 'application/json' }));
+    saveFile(new File([writeScores({ sheet: sheet.id, by: 'second', scorer: sheetScoring.seed, steps: sheetScoring.steps, scores: sheetScoring.scores })], name, { type: 'application/json' }));
     desk.announce(say.saved(name));
   };
   return (

@@ -1,3 +1,4 @@
+import type { ScoresFile } from '../../classroom/scoring-files.ts';
 import type { StackBooklet } from '../../classroom/stack.ts';
 import { clearDesk, type Desk, type DeskState } from './desk.ts';
 
@@ -7,10 +8,13 @@ import { clearDesk, type Desk, type DeskState } from './desk.ts';
  */
 
 const name = 'bookfellow-stack';
-type Rest = Pick<DeskState, 'scoring' | 'second' | 'sheet' | 'sheetScoring' | 'aloud' | 'shared' | 'notes' | 'book'> & {
+type Rest = Pick<DeskState, 'scoring' | 'others' | 'sheet' | 'sheetScoring' | 'aloud' | 'shared' | 'notes' | 'book'> & {
   readonly order: readonly string[];
   readonly packs: DeskState['stack']['packs'];
 };
+
+/** Desks that were kept when there could be one colleague only. */
+type KeptBefore = Rest & { readonly second?: ScoresFile };
 
 const idOf = ({ booklet: { pack, id } }: StackBooklet): string => `${pack.slug} ${pack.language} ${id}`;
 
@@ -26,16 +30,16 @@ export async function openKept(desk: Desk): Promise<void> {
     if (!database) return;
     const transaction = database.transaction(['booklets', 'rest']);
     const [rest, booklets] = await Promise.all([
-      asked(transaction.objectStore('rest').get('rest')) as Promise<Rest | undefined>,
+      asked(transaction.objectStore('rest').get('rest')) as Promise<KeptBefore | undefined>,
       asked(transaction.objectStore('booklets').getAll()) as Promise<readonly StackBooklet[]>,
     ]);
     database.close();
     if (!rest) return;
-    const { order, packs, ...others } = rest;
+    const { order, packs, second, ...kept } = rest;
     written = order.flatMap((id) => booklets.find((each) => idOf(each) === id) ?? []);
     // A pack that came with the page is newer than one that was kept.
-    const kept = packs.filter((each) => !desk.packs.some((own) => own.slug === each.slug && own.language === each.language));
-    desk.set({ ...clearDesk(desk.packs), ...others, stack: { packs: [...desk.packs, ...kept], booklets: written }, keeping: 'yes' });
+    const more = packs.filter((each) => !desk.packs.some((own) => own.slug === each.slug && own.language === each.language));
+    desk.set({ ...clearDesk(desk.packs), ...(second && { others: [second] }), ...kept, stack: { packs: [...desk.packs, ...more], booklets: written }, keeping: 'yes' });
   } catch {
     // A database that cannot be opened holds nothing of ours.
   }
@@ -80,9 +84,9 @@ function write(desk: Desk): Promise<void> {
 }
 
 async function writeNow(desk: Desk): Promise<void> {
-  const { stack, scoring, second, sheet, sheetScoring, aloud, shared, notes, book, keeping } = desk.state;
+  const { stack, scoring, others, sheet, sheetScoring, aloud, shared, notes, book, keeping } = desk.state;
   if (keeping !== 'yes') return;
-  const rest: Rest = { scoring, second, sheet, sheetScoring, aloud, shared, notes, book, order: stack.booklets.map(idOf), packs: stack.packs };
+  const rest: Rest = { scoring, others, sheet, sheetScoring, aloud, shared, notes, book, order: stack.booklets.map(idOf), packs: stack.packs };
   try {
     const database = await open(true);
     if (!database) throw new DOMException('none', 'InvalidStateError');

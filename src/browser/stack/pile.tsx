@@ -11,7 +11,7 @@ import { readFiles } from './read-files.ts';
 /** The pile: where files are put, what is on the desk, what is set aside, and whether any of it is kept. */
 export function Pile({ desk }: { readonly desk: Desk }): JSX.Element {
   const say = desk.words.stack.pile;
-  const { stack, aside, reading } = desk.state;
+  const { stack, aside, reading, sheet, others, keeping } = desk.state;
   const [typing, setTyping] = useState(false);
   const typed = useRef<HTMLButtonElement>(null);
   const wasTyping = useRef(false);
@@ -58,7 +58,8 @@ export function Pile({ desk }: { readonly desk: Desk }): JSX.Element {
           </dl>
         </section>
       )}
-      <Keeping desk={desk} />
+      {/* A clear desk has nothing to keep and nothing to erase. */}
+      {(stack.booklets.length > 0 || sheet !== undefined || others.length > 0 || keeping !== 'no') && <Keeping desk={desk} />}
     </>
   );
 }

@@ -1,7 +1,8 @@
 import { limits } from '../../core/booklet/booklet-schema.ts';
+import { withColleague } from '../../classroom/scoring-files.ts';
 import { readStackFile, type StackFile } from '../../classroom/read-stack-file.ts';
 import { answersIn, putBooklet, putPack } from '../../classroom/stack.ts';
-import type { Desk, SetAside } from './desk.ts';
+import { randomId, type Desk, type SetAside } from './desk.ts';
 
 /** So long may reading hold the page, in milliseconds, before it is drawn anew: a touch is answered within a tenth of a second. */
 const breath = 40;
@@ -58,7 +59,10 @@ function take(desk: Desk, read: Extract<StackFile, { kind: 'sheet' | 'scores' }>
   const say = desk.words.stack.pile;
   const { scoring, sheet, sheetScoring } = desk.state;
   if (read.kind === 'sheet') {
-    desk.set({ sheet: read.sheet, sheetScoring: { steps: read.sheet.steps, seed: read.sheet.id, scores: sheet?.id === read.sheet.id ? sheetScoring.scores : {} } });
+    desk.set({
+      sheet: read.sheet,
+      sheetScoring: { steps: read.sheet.steps, seed: sheet?.id === read.sheet.id ? sheetScoring.seed : randomId(), scores: sheet?.id === read.sheet.id ? sheetScoring.scores : {} },
+    });
     // Who opens a sheet on a clear desk came to judge it.
     if (desk.state.stack.booklets.length === 0) desk.turnTo('judge');
     return say.sheetRead(read.sheet.answers.length);
@@ -69,8 +73,9 @@ function take(desk: Desk, read: Extract<StackFile, { kind: 'sheet' | 'scores' }>
     desk.set({ scoring: { ...scoring, steps, scores: { ...scoring.scores, ...scores } } });
     return say.scoresFirst(n);
   }
-  if (sheet !== undefined && read.scores.sheet === sheet.id) desk.set({ sheetScoring: { ...sheetScoring, scores: { ...sheetScoring.scores, ...scores } } });
-  else desk.set({ second: read.scores });
+  if (sheet !== undefined && read.scores.sheet === sheet.id)
+    desk.set({ sheetScoring: { ...sheetScoring, seed: read.scores.scorer ?? sheetScoring.seed, scores: { ...sheetScoring.scores, ...scores } } });
+  else desk.set({ others: withColleague(desk.state.others, read.scores) });
   return say.scoresSecond(n);
 }
 

@@ -17,14 +17,30 @@ export function TakeAway({ desk }: { readonly desk: Desk }): JSX.Element | null 
   const say = desk.words.stack.take;
   const { here } = desk;
   if (!here) return null;
-  const { stack, scoring, second, shared } = desk.state;
+  const { stack, scoring, others, shared } = desk.state;
   const { pack } = here;
   const page = wallPage(stack, pack, shared);
   const saveTable = () => {
-    const { second: secondHead, ...heads } = say.table;
-    const words = { heads, second: secondHead, markOf: (one: Here['booklets'][number]) => desk.markOf(one), file: desk.words.booklet.file };
+    const { colleague, ...heads } = say.table;
+    const words = { heads, colleague, markOf: (one: Here['booklets'][number]) => desk.markOf(one), file: desk.words.booklet.file };
     const name = `${pack.slug}-${pack.language}-answers.csv`;
-    saveFile(new File([csv(stackTable(stack, pack, scoring.scores, second?.steps === scoring.steps ? second.scores : undefined, words))], name, { type: 'text/csv' }));
+    saveFile(
+      new File(
+        [
+          csv(
+            stackTable(
+              stack,
+              pack,
+              scoring.scores,
+              others.filter(({ steps }) => steps === scoring.steps).map(({ scores }) => scores),
+              words,
+            ),
+          ),
+        ],
+        name,
+        { type: 'text/csv' },
+      ),
+    );
     desk.announce(desk.words.stack.judge.saved(name));
   };
   const savePage = () => {
