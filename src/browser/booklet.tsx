@@ -74,6 +74,8 @@ async function start(main: HTMLElement, data: BookletData): Promise<void> {
     return { to, stop: data.stops.find(({ id }) => id === to), sheet, room: added(sheet, 'div', 'screen-room'), paper: added(sheet, 'div', 'for-print') };
   });
   const turning = added(main, 'div', 'screen-room turning-room');
+  // Right below the page that is open; what is about the whole book comes after it.
+  mine.after(turning);
 
   const pageNames = (): readonly string[] => ['cover', ...(keeper.settings.flow === 'end' ? ['read-first'] : []), ...sheets.map(({ id }) => id), 'my-page'];
   const elementOf = (page: string): HTMLElement | undefined => (page === 'cover' ? cover : page === 'read-first' ? readFirst : page === 'my-page' ? mine : sheets.find((sheet) => sheet.id === page));
