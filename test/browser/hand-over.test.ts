@@ -155,7 +155,7 @@ test('the file opens by itself, without a network and without a script, and read
     wide: document.documentElement.scrollWidth,
     sections: document.querySelectorAll('section').length,
   }));
-  expect(seen).toMatchObject({ drawings: 1, photos: 1, wide: 360, sections: 8 });
+  expect(seen).toMatchObject({ drawings: 1, photos: 1, wide: 360, sections: 9 });
   expect(seen.text).toContain('Joss is <b>cold</b> & wet. مرحبا 👩🏽‍🚀');
   expect(seen.text).toContain('3 of 5: I liked it');
   expect(asked).toEqual([]);

@@ -5,11 +5,11 @@ export const fileStyle = [
   'main{max-width:40rem;margin:0 auto}',
   'h1{font:400 2rem/1.2 Georgia,serif;margin:0 0 .5rem}h2{font:400 1.35rem/1.35 Andika,Verdana,sans-serif;margin:.2rem 0 .8rem}',
   'section{border-top:1.5px solid;margin-top:2rem;padding-top:1rem;break-inside:avoid}',
-  '.place,.kind,.quiet{font:italic 1.05rem/1.4 Georgia,serif;margin:.2rem 0}.kind{margin-top:1rem}',
+  '.place,.kind,.quiet{font:italic 1.05rem/1.4 Georgia,serif;margin:.2rem 0}.kind{margin-top:1rem}h1~.quiet{margin-top:.8rem}',
   '.answer{white-space:pre-wrap;margin:.2rem 0 .6rem}',
   'svg,img{display:block;width:100%;max-width:36rem;height:auto;border:1px solid}audio{width:100%;max-width:24rem}',
   '@media(prefers-color-scheme:dark){body{background:#1e1813;color:#efe3cf}}',
   '@media print{body{background:none;color:#000;padding:0}audio{display:none}}',
 ].join('');
 
-export const fileStyleHash = 'sha256-k2DqM8KDk1tkiO6SDmEtxx2rywXOgwzGNh61Ouo7ha0=';
+export const fileStyleHash = 'sha256-/Elzi7joZ91uDc/IgKurJh8XcwwU/oUC6UfuQPbeX14=';
