@@ -9,6 +9,7 @@ import { HandOver } from './hand-over.tsx';
 import { LibraryPage } from './library.tsx';
 import { MakerPage } from './maker.tsx';
 import { Missing, Unsaved } from './missing.tsx';
+import { Programs } from './programs.tsx';
 import { Prose } from './prose.tsx';
 import { Recording } from './recording.tsx';
 import { Quality } from './quality.tsx';
@@ -48,6 +49,8 @@ function layoutOf(page: Page): JSX.Element {
       return <Browse {...page} view={view} />;
     case 'browse-list':
       return <BrowseListPage {...page} view={view} />;
+    case 'programs':
+      return <Programs {...page} view={view} />;
     case 'prose':
       return <Prose {...page} view={view} />;
     case 'unsaved':

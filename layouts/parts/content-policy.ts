@@ -18,6 +18,7 @@ interface Needs {
 const needs: Readonly<Record<View['kind'], Needs>> = {
   library: {},
   prose: {},
+  programs: {},
   missing: {},
   unsaved: {},
   browse: {},

@@ -63,8 +63,8 @@ export function Document(props: Props): JSX.Element {
 }
 
 /** Which part of the phrases a page's own words come from, as far as a language may lack it as a whole. */
-function partOf({ view }: Page): 'stack' | 'maker' | 'site' {
-  return view.kind === 'stack' || view.kind === 'maker' ? view.kind : 'site';
+function partOf({ view }: Page): 'stack' | 'maker' | 'programs' | 'site' {
+  return view.kind === 'stack' || view.kind === 'maker' || view.kind === 'programs' ? view.kind : 'site';
 }
 
 function Head({ page, title, description, script, data }: Props): JSX.Element {

@@ -17,6 +17,7 @@ export function Footer({ page }: { readonly page: Page }): JSX.Element {
     { name: say.quality, url: `${root}quality/` },
     { name: phrasesFor(language).stack.footer, url: `${root}stack/` },
     { name: phrasesFor(language).maker.title, url: `${root}make/`, lang: isInEnglish(language, 'maker') ? 'en' : undefined },
+    { name: phrasesFor(language).programs.title, url: `${root}programs/`, lang: isInEnglish(language, 'programs') ? 'en' : undefined },
   ];
   return (
     <footer class="foot">

@@ -5,10 +5,24 @@ const agesOf: Readonly<Record<string, readonly [number, number]>> = { PreK: [4, 
 
 /** What the family page says of itself to machines, in the vocabulary of schema.org. */
 export function learningResource(page: PageOf<PackView>): object {
-  const { pack, pictures } = page.view.shown;
+  const { pack, pictures, recording } = page.view.shown;
   const { book } = pack;
   const ages = pack.for.grades.flatMap((grade) => agesOf[grade] ?? []);
   const described = pictures.length > 0 && pictures.every((picture) => picture.decorative || picture.alt !== '');
+  const alignments = (pack.aims ?? []).flatMap(({ standard }) =>
+    standard === undefined
+      ? []
+      : {
+          '@type': 'AlignmentObject',
+          alignmentType: 'teaches',
+          educationalFramework: standard.framework,
+          targetName: standard.code ?? standard.paraphrase,
+          targetDescription: standard.paraphrase,
+          ...(standard.uri === undefined ? {} : { targetUrl: standard.uri }),
+          // CASE (1EdTech) names each item by a UUID that holds wherever the item is published.
+          ...(standard.uuid === undefined ? {} : { identifier: `urn:uuid:${standard.uuid.toLowerCase()}` }),
+        },
+  );
   return {
     '@context': 'https://schema.org',
     '@type': 'LearningResource',
@@ -25,6 +39,7 @@ export function learningResource(page: PageOf<PackView>): object {
     isAccessibleForFree: true,
     ...(pack.by.reviewed === undefined ? {} : { dateModified: pack.by.reviewed }),
     ...(pack.aims ? { teaches: pack.aims.map((aim) => aim.skill) } : {}),
+    ...(alignments.length === 0 ? {} : { educationalAlignment: alignments }),
     isBasedOn: {
       '@type': 'Book',
       name: book.title,
@@ -36,6 +51,7 @@ export function learningResource(page: PageOf<PackView>): object {
     accessMode: pictures.length > 0 ? ['textual', 'visual'] : ['textual'],
     ...(pictures.length === 0 || described ? { accessModeSufficient: [{ '@type': 'ItemList', itemListElement: ['textual'] }] } : {}),
     accessibilityFeature: ['structuralNavigation', ...(described ? ['alternativeText'] : [])],
-    accessibilityHazard: ['none'],
+    // A film may flash, and nobody has measured it: of a pack with one, nothing is said.
+    ...(recording === undefined ? { accessibilityHazard: ['none'] } : {}),
   };
 }

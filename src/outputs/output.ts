@@ -1,6 +1,7 @@
 import { packJsonSchema } from '../core/pack/json-schema.ts';
 import { newPack } from '../core/pack/new-pack.ts';
 import { packFiles } from './pack-file.ts';
+import { packJsonFiles } from './pack-json.ts';
 import { feeds } from './feeds.ts';
 import { openSearch } from './open-search.ts';
 import { packsJson } from './packs-json.ts';
@@ -16,6 +17,7 @@ export function textOutputs(input: OutputInput): readonly Output[] {
     { url: 'schema/pack.json', text: packJsonSchema() },
     { url: 'packs.json', text: packsJson(input) },
     ...packFiles(input),
+    ...packJsonFiles(input),
     { url: 'make/pack.md', text: newPack('my-companion') },
     ...stopsVtt(input),
     ...stackFiles(input),

@@ -11,8 +11,13 @@ export function packFiles({ shown }: OutputInput): readonly Output[] {
   return shown.map(({ pack, urls }) => ({ url: `${urls.family}pack.md`, text: packFile(pack) }));
 }
 
+/** The fields of the schema, in its order and under the author's names. */
+export function packTree(pack: Pack): { readonly [field: string]: Tree } {
+  return groupOf(pack as unknown as Readonly<Record<string, unknown>>, formFields);
+}
+
 export function packFile(pack: Pack): string {
-  const tree = groupOf(pack as unknown as Readonly<Record<string, unknown>>, formFields);
+  const tree = packTree(pack);
   return `---\n${treeText(tree, 0, '\n')}\n---\n\n${pack.body.markdown.replace(/\n{3,}/g, '\n\n').trim()}\n`;
 }
 

@@ -6,11 +6,16 @@ export function packsJson({ library, shown }: Pick<OutputInput, 'library' | 'sho
     title: pack.title,
     language: pack.language,
     summary: pack.summary,
-    book: { title: pack.book.title, author: pack.book.author, rights: pack.book.rights },
+    book: { title: pack.book.title, author: pack.book.author, rights: pack.book.rights, isbn: pack.book.isbn },
     grades: pack.for.grades,
     minutes: pack.for.minutes,
     licence: pack.by.licence,
+    reviewed: pack.by.reviewed,
+    version: pack.by.version,
+    'based on': pack.by.basedOn,
+    aims: pack.aims,
     pages: urls,
+    files: { json: `${urls.family}pack.json`, text: `${urls.family}pack.md` },
   }));
   return `${JSON.stringify({ library: library.name, schema: 'schema/pack.json', packs }, null, 2)}\n`;
 }

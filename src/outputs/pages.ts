@@ -6,6 +6,7 @@ import { byTitle } from './by-title.ts';
 import type { FindFiles } from './find-files.ts';
 import { qualityRow, qualityTotals } from './quality.ts';
 import { packsCarried } from './stack-data.ts';
+import { stopsUrl } from './stops-vtt.ts';
 import type { Assets, Page, PageContext, ShownPack, View } from './views.ts';
 
 /** One of the library's own pages in one language. */
@@ -39,6 +40,7 @@ export function pagesOf(published: Published): readonly Page[] {
       stackPage(published, language),
       unsavedPage(published, language),
       ...makerPages(published, language),
+      programsPage(published, language),
     ]),
     ...shown.flatMap((each) => packPages(published, each)),
     ...shown.flatMap((each) => recordingPage(published, each)),
@@ -132,6 +134,18 @@ function makerPages(published: Published, language: string): readonly Page[] {
     page(published, language, `${root}make/`, inEachLanguage(library, 'make/'), { kind: 'maker', copies }),
     page(published, language, `${root}make/hand-over/`, inEachLanguage(library, 'make/hand-over/'), { kind: 'hand-over' }),
   ];
+}
+
+/** What there is for other programs, with the files of one pack as an example. */
+function programsPage(published: Published, language: string): Page {
+  const { library, shown } = published;
+  const [first] = byTitle(shown, library.language);
+  const withStops = shown.find(({ recording }) => recording !== undefined);
+  return page(published, language, `${rootOf(language, library.language)}programs/`, inEachLanguage(library, 'programs/'), {
+    kind: 'programs',
+    example: first && { page: first.urls.family, json: `${first.urls.family}pack.json`, text: `${first.urls.family}pack.md` },
+    stops: withStops && stopsUrl(withStops),
+  });
 }
 
 function unsavedPage(published: Published, language: string): Page {

@@ -203,6 +203,13 @@ export interface ProseView {
   readonly description: string;
   readonly html: string;
 }
+/** What there is for other programs; the addresses of one pack stand for all. */
+export interface ProgramsView {
+  readonly kind: 'programs';
+  readonly example: { readonly page: string; readonly json: string; readonly text: string } | undefined;
+  /** The chapters of a pack with a recording, where there is one. */
+  readonly stops: string | undefined;
+}
 /** The page a visitor gets for an address that is not there. */
 export interface MissingView {
   readonly kind: 'missing';
@@ -213,7 +220,8 @@ export interface UnsavedView {
   readonly kind: 'unsaved';
 }
 
-export type View = FindView | BrowseView | BrowseListView | StackView | MakerView | HandOverView | UnsavedView | LibraryView | PackView | RecordingView | QualityView | ProseView | MissingView;
+export type View =
+  FindView | BrowseView | BrowseListView | StackView | MakerView | HandOverView | UnsavedView | LibraryView | PackView | RecordingView | QualityView | ProseView | ProgramsView | MissingView;
 export type PageOf<V extends View = View> = PageContext & { readonly view: V };
 export type Page = PageOf;
 

@@ -14,6 +14,7 @@ afterAll(() => browser.close());
 const ofKind = {
   library: '',
   prose: 'privacy/',
+  programs: 'programs/',
   missing: '404.html',
   unsaved: 'not-saved/',
   family: 'packs/the-crow-and-the-tall-jar/',
@@ -41,6 +42,7 @@ test('each kind may do what it needs and no more', async () => {
   expect(policies).toEqual({
     library: `${read}; ${end}`,
     prose: `${read}; ${end}`,
+    programs: `${read}; ${end}`,
     missing: `${read}; ${end}`,
     unsaved: `${read}; ${end}`,
     browse: `${read}; ${end}`,

@@ -45,6 +45,7 @@ export const makerFieldsInEnglish: Readonly<Record<string, FieldWords>> = {
   'aims.*.standard.framework': ['Whose standards', 'The name of the list.', 'Our district’s list for kindergarten'],
   'aims.*.standard.code': ['Its code', 'If it has one.', 'S.1'],
   'aims.*.standard.uri': ['Where it can be read', 'A web address.', 'https://standards.example/items/1'],
+  'aims.*.standard.uuid': ['Its identifier', 'Where the list is published with CASE identifiers, the long one of this item.', '0f3c9c1e-5d0b-4a7e-9a51-2f6f6c1d7b10'],
   'aims.*.standard.paraphrase': ['In plain words', 'What it asks for, said your way.', 'Tells what a character wants and how one can see it.'],
   readings: ['The readings of the week', 'Each time you read the book it is for another purpose. Two or three are good; one is fine.'],
   'readings.*.reading': ['Which reading', 'First, second, third …', '1'],

@@ -1,5 +1,6 @@
 import { offlineInEnglish } from './en-offline.ts';
 import { recordingInEnglish } from './en-recording.ts';
+import { programsInEnglish } from './en-programs.ts';
 import { stackInEnglish } from './en-stack.ts';
 
 /** English, and by its type the list of every phrase that a page needs. A page's own text comes from the pack. */
@@ -261,6 +262,7 @@ export const en = {
   maker: makerInEnglish,
   handOver: handOverInEnglish,
   find: findInEnglish,
+  programs: programsInEnglish,
   paper: paperInEnglish,
   missing: {
     title: 'This page is not in the book',

@@ -51,6 +51,7 @@ export const makerFieldsInSpanish: Readonly<Record<string, FieldWords>> = {
   'aims.*.standard.framework': ['De quién es', 'El nombre de la lista.', 'La lista de kínder de nuestro distrito'],
   'aims.*.standard.code': ['Su código', 'Si lo tiene.', 'S.1'],
   'aims.*.standard.uri': ['Dónde se puede leer', 'Una dirección web.', 'https://standards.example/items/1'],
+  'aims.*.standard.uuid': ['Su identificador', 'Si la lista se publica con identificadores CASE, el largo de este punto.', '0f3c9c1e-5d0b-4a7e-9a51-2f6f6c1d7b10'],
   'aims.*.standard.paraphrase': ['En palabras sencillas', 'Lo que pide, dicho a su manera.', 'Dice qué quiere un personaje y en qué se nota.'],
   readings: ['Las lecturas de la semana', 'Cada vez que se lee el libro es para otra cosa. Dos o tres está bien; una también.'],
   'readings.*.reading': ['Qué lectura', 'Primera, segunda, tercera…', '1'],

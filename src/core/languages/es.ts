@@ -1,6 +1,7 @@
 import { offlineInSpanish } from './es-offline.ts';
 import { esBooklet } from './es-booklet.ts';
 import { recordingInSpanish } from './es-recording.ts';
+import { programsInSpanish } from './es-programs.ts';
 import { stackInSpanish } from './es-stack.ts';
 import { handOverInSpanish } from './es-hand-over.ts';
 import { makerInSpanish } from './es-maker.ts';
@@ -274,6 +275,7 @@ export const es: Phrases = {
   maker: makerInSpanish,
   handOver: handOverInSpanish,
   find: findInSpanish,
+  programs: programsInSpanish,
   paper: paperInSpanish,
   missing: {
     title: 'Esta página no está en el libro',

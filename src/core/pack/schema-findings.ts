@@ -83,6 +83,7 @@ const examples: Readonly<Record<string, string>> = {
   recording: '2:40',
   isbn: '978-0-00-000000-2',
   uri: 'https://standards.example/items/1',
+  uuid: '0f3c9c1e-5d0b-4a7e-9a51-2f6f6c1d7b10',
   file: 'harbour.png',
   picture: 'harbour.png',
   captions: 'reading.vtt',
