@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import type { BrowserContext, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { soundPack } from '../build/small-library.ts';
+import { axeObjects } from '../whole-site/axe.ts';
 import { serveBelowRoot } from '../whole-site/site.ts';
 import { siteInBrowser } from '../whole-site/site-in-browser.ts';
 
@@ -134,6 +135,7 @@ test('a translation has both languages beside each other, counts what is left, a
   const all = await left();
   expect(all).toBe(await page.locator('.pair .untranslated').count());
   expect(all).toBeGreaterThan(10);
+  expect(await axeObjects(page)).toEqual([]);
   // The next one that is left, and the original beside it: at the same height, and below it on a phone.
   await page.getByRole('button', { name: 'Go to the next one' }).click();
   expect(await page.evaluate(() => document.activeElement?.id)).toBe('field-title');

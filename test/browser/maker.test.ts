@@ -124,7 +124,7 @@ test('by mouse: six stops from nothing, and a photo that loses what it hides', a
   const { page, faults } = await opened();
   expect(await databases(page), 'nothing is kept before somebody acts').toEqual([]);
   const hand: Hand = byMouse(page);
-  await hand.press('With empty pages');
+  await hand.press('Begin');
   await makePack(page, hand, rawOf(wanted), wanted.slice(wanted.indexOf('\n## ')));
   // A photo on its side, with its place in it.
   const photo = await sharp({ create: { width: 2400, height: 1200, channels: 3, background: '#c9b48a' } })
@@ -155,7 +155,7 @@ test('with the keys alone: six stops from nothing, and axe looks at every chapte
   const { page, faults } = await opened();
   const hand: Hand = byKeys(page);
   expect(await axeObjects(page)).toEqual([]);
-  await hand.press('With empty pages');
+  await hand.press('Begin');
   await makePack(page, hand, rawOf(wanted), wanted.slice(wanted.indexOf('\n## ')), async (chapter) => {
     expect(await axeObjects(page), `chapter ${chapter}`).toEqual([]);
   });
@@ -169,7 +169,7 @@ test('with the keys alone: six stops from nothing, and axe looks at every chapte
 
 describe('a file that somebody wrote by hand', () => {
   const file = 'content/packs/the-lamp-on-the-jetty/pack.md';
-  const byHand = readFileSync(file, 'utf8').replace('\nfor:', '\n# my own remark\nfor:');
+  const byHand = readFileSync(file, 'utf8').replace('\nfor:', '\n# my own remark\nmood board: on the blue wall\nfor:');
   test('is opened and saved without a byte changed; a change is kept, comes back after loading again, and can be taken back', async () => {
     const { page, faults } = await opened();
     await page.setInputFiles('#open-file', { name: 'pack.md', mimeType: 'text/markdown', buffer: Buffer.from(byHand) });
@@ -222,6 +222,15 @@ test('a copy names the one who made it; a stop is moved by drawing and by keys; 
   await page.locator('#mark-0').press('ArrowRight');
   await page.locator('[data-opening="6"] #mark-0').waitFor();
   expect(await page.evaluate(() => document.activeElement?.id)).toBe('mark-0');
+  // And by typing its opening: beyond the next stop it changes places with it when the field is left, and stays open.
+  const order = () => page.$$eval('.stop-ask', (all) => all.map((each) => each.textContent));
+  const [first, second, ...others] = await order();
+  await page.locator('#mark-0').click();
+  const next = Number(await page.locator('li:has(> #mark-1)').getAttribute('data-opening'));
+  await page.fill('#field-stops-0-at-opening', String(next + 1));
+  await page.keyboard.press('Tab');
+  await expect.poll(order).toEqual([second, first, ...others]);
+  expect(await page.inputValue('#field-stops-1-ask')).toBe(first);
 
   await page.locator('.workbook button').nth(0).click();
   await page.locator('.passage summary').click();
@@ -241,7 +250,11 @@ test('a copy names the one who made it; a stop is moved by drawing and by keys; 
 
   const text = (await saved(page, /^Take the file/)).toString('utf8');
   const raw = rawOf(text);
-  expect([textAt(raw, ['by', 'based on']), textAt(raw, ['by', 'name']), textAt(raw, ['stops', 0, 'at', 'opening'])]).toEqual(['The Wheelbarrow Goes Home, The test shelf, CC BY 4.0', '', '6']);
+  expect([textAt(raw, ['by', 'based on']), textAt(raw, ['by', 'name']), textAt(raw, ['stops', 1, 'at', 'opening'])]).toEqual([
+    'The Wheelbarrow Goes Home, The test shelf, CC BY 4.0',
+    '',
+    String(next + 1),
+  ]);
   expect(text).not.toContain('hubble');
   const kept = () =>
     page.evaluate(

@@ -18,7 +18,7 @@ export function MinutesBox({ desk }: { readonly desk: Desk }): JSX.Element {
     return (
       <div class="minutes-box">
         <h3>{say.minutes.heading}</h3>
-        <p>{say.minutes.noWords}</p>
+        <p>{desk.look ? say.minutes.noWords : say.minutes.waiting}</p>
       </div>
     );
   const { parts } = minutes;

@@ -90,11 +90,21 @@ function AdviceLines({ desk, advice, goTo, nameOf }: Pick<Props, 'desk' | 'goTo'
     <ul class="before-you-share">
       {advice.map((each) => (
         <li class={`is-${each.level}`}>
-          <span class="level">{say.levels[each.level]}:</span> {each.say}{' '}
-          {each.path !== '' && (
+          <span class="level">{say.levels[each.level]}:</span>{' '}
+          {each.code === 'pack/missing-field' && each.path !== '' ? (
+            // Who uses the form adds no line to a file: what is missing is named as the form names it.
             <button type="button" class="word-button" onClick={() => goTo(each.path)}>
-              {say.share.go}: <span class="where">{nameOf(each.path)}</span>
+              <span class="where">{nameOf(each.path)}</span>
             </button>
+          ) : (
+            <>
+              {each.say}{' '}
+              {each.path !== '' && (
+                <button type="button" class="word-button" onClick={() => goTo(each.path)}>
+                  {say.share.go}: <span class="where">{nameOf(each.path)}</span>
+                </button>
+              )}
+            </>
           )}
         </li>
       ))}

@@ -8,7 +8,7 @@ import { Field } from './fields.tsx';
 import { FieldsOf } from './groups.tsx';
 import { Still } from './still.tsx';
 import { chapterOf, nameOf, nodeAt } from './where.ts';
-import { counted, fill, idOf, listAt, pathOf, textAt, valueAt } from './words.ts';
+import { counted, fill, idOf, languageName, listAt, pathOf, textAt, valueAt } from './words.ts';
 
 interface Props {
   readonly desk: Desk;
@@ -53,8 +53,8 @@ export function SideBySide({ desk, everything }: Props): JSX.Element | null {
         </label>
       </p>
       <p class="pair pair-heads" aria-hidden="true">
-        <span>{languageName(theirs, desk)}</span>
-        <span>{languageName(own, desk)}</span>
+        <span>{languageName(desk.data, theirs)}</span>
+        <span>{languageName(desk.data, own)}</span>
       </p>
       {chapters.map((chapter) => {
         const here = texts.flatMap((steps, index) => (chapterOf(chapters, pathOf(steps)) === chapter && (!only || only.has(pathOf(steps))) ? [{ steps, index }] : []));
@@ -128,8 +128,4 @@ function asRoom(node: FormNode): FormNode {
 /** How many stops there are: with another number the names of those behind are others. */
 function stopIds(desk: Desk): number {
   return listAt(desk.fields?.raw, ['stops']).length;
-}
-
-function languageName(tag: string, desk: Desk): string {
-  return desk.data.languages.find(([each]) => each === tag)?.[1] ?? tag;
 }

@@ -6,7 +6,7 @@ import { creditedCopy } from './copy.ts';
 import { newId } from './keeper.ts';
 import { openFile, type OpenedFile } from './open-file.ts';
 import { erasePack, keptPacks, keptPictures, type KeptPack } from './storage.ts';
-import { fill } from './words.ts';
+import { fill, languageName } from './words.ts';
 
 interface Props {
   readonly data: MakerData;
@@ -57,7 +57,7 @@ export function Start({ data, open }: Props): JSX.Element {
           <p>{say.start.emptyNote}</p>
           <p>
             <button type="button" class="page-button" onClick={() => open({ id: newId(), text: emptyPack(data.language) })}>
-              {say.start.empty}
+              {say.start.emptyTake}
             </button>
           </p>
         </li>
@@ -69,7 +69,7 @@ export function Start({ data, open }: Props): JSX.Element {
               <label for="copy-of">{say.start.copyChoose}</label>
               <select id="copy-of" value={chosen} onChange={(event) => setChosen(event.currentTarget.value)}>
                 {data.copies.map((each) => (
-                  <option value={each.file}>{`${each.title} (${each.language}; ${each.licence})`}</option>
+                  <option value={each.file}>{`${each.title} (${languageName(data, each.language)}; ${each.licence})`}</option>
                 ))}
               </select>
             </div>

@@ -28,7 +28,8 @@ export function nameOf({ chapters, say }: Pick<MakerData, 'chapters' | 'say'>, p
     // The item of a list is a step of its own.
     if (node?.kind === 'list' && node.item) nodes = [node.item];
   }
-  return names.join(', ') || path;
+  // A group that the form spreads over a chapter is called as the chapter.
+  return names.join(', ') || chapterOf(chapters, path)?.title || path;
 }
 
 /** The field of the form for some steps: `stops`, 2, `ask`. */

@@ -41,6 +41,11 @@ export function listAt(raw: Raw | undefined, steps: readonly Step[]): readonly R
   return Array.isArray(value) ? (value as readonly Raw[]) : [];
 }
 
+/** A language of the library by its name, any other by its tag. */
+export function languageName({ languages }: { readonly languages: readonly (readonly [tag: string, name: string])[] }, tag: string): string {
+  return languages.find(([each]) => each === tag)?.[1] ?? tag;
+}
+
 /** A name for a folder or file made of a title: small letters, digits and dashes. */
 export function slugOf(title: string): string {
   const slug = title

@@ -78,6 +78,7 @@ export const makerInEnglish = {
   start: {
     heading: 'How would you like to begin?',
     empty: 'With empty pages',
+    emptyTake: 'Begin',
     emptyNote: 'A book that has no companion yet.',
     copy: 'With a copy from this library',
     copyNote: 'Change it as you like. Its maker is named in yours; look at the licence first.',
@@ -176,6 +177,7 @@ export const makerInEnglish = {
     chosen: 'In {minutes} minutes there is room for {stops}, and it takes {planned}.',
     nothingFits: 'In {minutes} minutes not even the stops that must stay have room.',
     parts: 'Hello {opening}, reading {reading}, turning pages {turns}, stops {stops}, goodbye {closing}.',
+    waiting: 'Being worked out …',
     noWords: 'The minutes come as soon as the number of words, the openings and the minutes you have are there.',
     stops: ['stop {list}', 'stops {list}'],
     noStops: 'no stop',

@@ -74,6 +74,7 @@ export const makerInSpanish: MakerPhrases = {
   start: {
     heading: '¿Cómo quiere empezar?',
     empty: 'Con páginas vacías',
+    emptyTake: 'Empezar',
     emptyNote: 'Un libro que todavía no tiene guía.',
     copy: 'Con una copia de esta biblioteca',
     copyNote: 'Cámbiela como quiera. En la suya se nombra a quien la hizo; mire antes la licencia.',
@@ -172,6 +173,7 @@ export const makerInSpanish: MakerPhrases = {
     chosen: 'En {minutes} minutos caben: {stops}. Así dura {planned}.',
     nothingFits: 'En {minutes} minutos no caben ni las pausas que tienen que quedarse.',
     parts: 'Saludo {opening}, lectura {reading}, pasar páginas {turns}, pausas {stops}, despedida {closing}.',
+    waiting: 'Se están calculando…',
     noWords: 'Los minutos aparecen en cuanto estén el número de palabras, las dobles páginas y los minutos que tiene.',
     stops: ['pausa {list}', 'pausas {list}'],
     noStops: 'ninguna pausa',

@@ -5,7 +5,8 @@ import matter from 'gray-matter';
 import { describe, expect, test } from 'vitest';
 import plainMatter from '../../../src/browser/maker/plain-matter.ts';
 import { addEdits, fieldEdits, moveStopEdits, newStopEdits, tickEdits } from '../../../src/browser/maker/edits.ts';
-import { isTranslated, translationEdits, untranslated } from '../../../src/browser/maker/translating.ts';
+import { sameParts } from '../../../src/browser/maker/same-parts.ts';
+import { isThere, isTranslated, translationEdits, untranslated } from '../../../src/browser/maker/translating.ts';
 import { work } from '../../../src/browser/maker/work.ts';
 import { listAt, textAt, valueAt } from '../../../src/browser/maker/words.ts';
 import { fieldOrder } from '../../../src/core/pack/form-fields.ts';
@@ -176,5 +177,43 @@ describe('a translation', () => {
         ['pictures', 0, 'file'],
       ].filter((steps) => isTranslated(steps)),
     ).toEqual([]);
+  });
+});
+
+describe('what is read again after a change', () => {
+  test('has the very parts of before wherever they are the same, and means what was read', () => {
+    const tree = fc.letrec((tie) => ({
+      node: fc.oneof({ maxDepth: 4 }, fc.constantFrom('a', 'b', ''), fc.array(tie('node'), { maxLength: 3 }), fc.dictionary(fc.constantFrom('ask', 'at', 'id'), tie('node'), { maxKeys: 3 })),
+    })).node;
+    fc.assert(
+      fc.property(tree, tree, (before, now) => {
+        const copy: unknown = structuredClone(now);
+        expect(sameParts(before, copy)).toEqual(now);
+        expect(sameParts(now, copy)).toBe(now);
+      }),
+      { numRuns },
+    );
+    const stops = [
+      { ask: 'Why?', at: { opening: '2' } },
+      { ask: 'Who?', at: { opening: '5' } },
+    ];
+    const next = sameParts(stops, [
+      { ask: 'Why not?', at: { opening: '2' } },
+      { ask: 'Who?', at: { opening: '5' } },
+    ]);
+    expect([next[0]?.at === stops[0]?.at, next[0] === stops[0], next[1] === stops[1]]).toEqual([true, false, true]);
+  });
+});
+
+describe('a translation', () => {
+  test('has a place for a text where its item is there, or where it is the next line of a list', () => {
+    const own = rawOf('---\nstops:\n  - ask: ¿Por qué?\n    frames:\n      - Creo que ___.\n---\n');
+    expect([['title'], ['stops', 0, 'frames', 0], ['stops', 0, 'frames', 1], ['stops', 0, 'frames', 2], ['stops', 1, 'ask']].map((steps) => isThere(own, steps))).toEqual([
+      true,
+      true,
+      true,
+      false,
+      false,
+    ]);
   });
 });
