@@ -122,11 +122,12 @@ async function bundledStyle(path: string, bundle: Bundler): Promise<string> {
 
 /**
  * What several scripts use, and what one fetches only when it is needed, becomes a file of its own. Scripts of pages that a phone opens are
- * made apart from the makers' ones: what those share would be cut into many small files, each a way to the server and back.
+ * made apart from the makers' ones: what those share would be cut into many small files, each a way to the server and back. So is the stack's,
+ * which may fetch nothing later and would carry what only the makers use of the parts they share.
  */
 async function browserCode(bundle: Bundler): Promise<Code> {
   const there = Object.entries(scriptPaths).filter(([, path]) => existsSync(join(root, path)));
-  const groups = [/^(?:booklet|offline|listen|recording)$/, /^lesson-/].map((names) => there.filter(([name]) => names.test(name)));
+  const groups = [/^(?:booklet|offline|listen|recording)$/, /^lesson-/, /^stack-en$/, /^stack-es$/].map((names) => there.filter(([name]) => names.test(name)));
   const made = await Promise.all([...groups, there.filter((each) => !groups.flat().includes(each))].filter((group) => group.length > 0).map((group) => codeOf(group, bundle)));
   return {
     scripts: Object.fromEntries(made.flatMap((each) => Object.entries(each.scripts))),

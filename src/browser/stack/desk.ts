@@ -1,3 +1,5 @@
+import type { enBookletFile } from '../../core/languages/en-booklet-file.ts';
+import type { enBookletScreen } from '../../core/languages/en-booklet-screen.ts';
 import type { Phrases } from '../../core/languages/en.ts';
 import type { StackPhrases } from '../../core/languages/en-stack.ts';
 import type { StackPack } from '../../core/pack/stack-pack.ts';
@@ -39,7 +41,7 @@ export interface DeskState {
 
 export type StackWords = {
   readonly stack: StackPhrases;
-  readonly booklet: Phrases['booklet'];
+  readonly booklet: typeof enBookletScreen & typeof enBookletFile;
 } & Pick<Phrases, 'pictures' | 'strengths'>;
 
 /** Sixteen random letters, in the manner of a booklet's own id. */

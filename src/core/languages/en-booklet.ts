@@ -1,9 +1,11 @@
-import { count, enBookletScreen, enNames, nameOf } from './en-booklet-screen.ts';
+import { enBookletFile } from './en-booklet-file.ts';
+import { count, enBookletScreen } from './en-booklet-screen.ts';
 
 /** English phrases of the child's booklet: on paper, on the screen and in the file. What the screen says first has a file of its own. */
 
 export const enBooklet = {
   ...enBookletScreen,
+  ...enBookletFile,
   kind: 'A booklet to answer in',
   of: 'Booklet',
   name: 'Name',
@@ -18,52 +20,11 @@ export const enBooklet = {
   box: 'Room to draw',
   rating: 'Your stars',
   ratingNote: 'Draw a ring around one line.',
-  stars: (n: number) => count(n, 'star', 'stars'),
-  starWords: ['not for me', 'it was all right', 'I liked it', 'I liked it very much', 'I want it again and again'],
   because: 'and because',
   reasons: 'It may be because of',
   end: 'The end of your booklet. Well kept.',
   description: (title: string) => `A booklet for children to say, write, draw and act their answers to “${title}”, on paper or on the screen.`,
-  /** The file that a family hands over. */
-  file: {
-    title: (book: string) => `${book}: my page of answers`,
-    lead: 'A child answered these questions about a picture book. The pages below are all that this file holds. They can be read here, and read back into the booklet on another device.',
-    mark: (pattern: string, colour: string) => `Kept by the bookmark with ${nameOf(enNames.patterns, pattern)}, in ${nameOf(enNames.colours, colour)}`,
-    open: (opening: number) => `Opening ${String(opening)}`,
-    whole: 'The whole book',
-    about: { character: 'About someone in the story', me: 'About the child: every answer is true' },
-    nothing: 'Nothing here yet.',
-    kinds: {
-      written: 'Written',
-      feeling: 'A feeling word',
-      'cannot-tell': 'A feeling word',
-      said: 'Said, and written down by a grown-up',
-      voice: 'Said aloud',
-      drawing: 'Drawn',
-      photo: 'A photo',
-      acted: 'Acted out',
-      passed: 'Passed',
-      stars: 'Stars',
-      because: 'And because',
-      chosen: 'One of a few books',
-    },
-    passed: 'I pass on this one.',
-    cannotTell: 'I can’t tell.',
-    stars: (stars: number, of: number, words: string) => `${String(stars)} of ${String(of)}: ${words}`,
-    chosen: (best?: string, last?: string) => [best, last && `last of all: ${last}`].filter(Boolean).join('; '),
-    untitledDrawing: 'A drawing without words beside it',
-    untitledPhoto: 'A photo without words beside it',
-    seconds: (n: number) => count(n, 'second', 'seconds'),
-  },
   /** Why a file could not be read back. */
-  unreadable: {
-    empty: 'This file is empty. Choose the file that was saved from a booklet: its name ends in “.booklet.html”.',
-    'too-big': 'This file is larger than any booklet can be, so it was not opened. Choose one whose name ends in “.booklet.html”.',
-    'not-a-booklet': 'This file is not a booklet. Choose one that was saved from a booklet: its name ends in “.booklet.html”.',
-    'cut-short': 'The end of this file is missing, as if copying had stopped halfway. Copy it again from where it was saved.',
-    newer: 'This file was saved by a newer version of these pages. Load this page anew and try once more.',
-    damaged: 'Something in this file was changed, and its answers can no longer be read back. It may still open to be read, like any page.',
-  },
   /** Said on paper and on the screen, so that the two kinds of question cannot be taken for each other. */
   about: { character: 'About someone in the story: what in the words or the picture shows it?', me: 'About you: whatever you answer is true.' },
   readTo: (opening: number, cue: string) => `Read as far as opening ${String(opening)}, to the words “${cue}”.`,

@@ -1,5 +1,8 @@
 import * as v from 'valibot';
+import { families, grades, kinds, longestList, longestText, rightsOf, rulings, ways } from './choices.ts';
 import { durationsSchema, paceSchema } from './durations.ts';
+
+export { longestText, longestList, ways, kinds, depths, rightsOf, grades, rulings, families } from './choices.ts';
 
 /**
  * The shape of a pack's front matter: the one source of truth. The type `Pack`, the JSON Schema that
@@ -9,11 +12,6 @@ import { durationsSchema, paceSchema } from './durations.ts';
  * Every leaf is text, a number or yes/no, so that what an author typed can be read as typed
  * and turned into the kind that the schema asks for (`as-schema.ts`).
  */
-
-/** Longest text of any field, in characters: enough for a paragraph, too little for a book. */
-export const longestText = 2000;
-/** Longest list of any field. */
-export const longestList = 200;
 
 const text = (most = longestText) => v.pipe(v.string(), v.trim(), v.nonEmpty(), v.maxLength(most));
 const whole = (least: number, most: number) => v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
@@ -25,19 +23,6 @@ const clock = v.pipe(v.string(), v.trim(), v.regex(/^(?:\d{1,2}:)?\d{1,2}:[0-5]\
 /** A language tag after BCP 47 (RFC 5646): language, and perhaps script and region. */
 const languageTag = v.pipe(v.string(), v.trim(), v.regex(/^[a-z]{2,3}(?:-[A-Z][a-z]{3})?(?:-[A-Z]{2}|-\d{3})?$/), v.examples(['es']));
 const fileName = v.pipe(v.string(), v.trim(), v.regex(/^[^/\\:*?"<>|]+$/), v.maxLength(100), v.examples(['harbour.png']));
-
-/** Ways to answer: say, write, draw, act, or talk with a partner. */
-export const ways = ['say', 'write', 'draw', 'act', 'partner'] as const;
-/** What a prompt asks for. The first seven follow the prompt types of dialogic reading (Whitehurst et al. 1988), widened. */
-export const kinds = ['predict', 'feeling', 'word', 'recall', 'reason', 'opinion', 'own life', 'retell', 'completion'] as const;
-/** Depth of a question, 1 to 4: recall, connect, reason, extend. */
-export const depths = ['recall', 'connect', 'reason', 'extend'] as const;
-export const rightsOf = ['in copyright', 'public domain', 'licensed', 'our own'] as const;
-export const grades = ['PreK', 'K', '1', '2', '3', '4'] as const;
-/** How far apart the lines stand that children write on; `src/outputs/sheets/ruling.ts` has the measures. */
-export const rulings = ['large', 'middle', 'small'] as const;
-/** Families of feeling words; words of a family differ in strength. */
-export const families = ['glad', 'sad', 'cross', 'afraid', 'surprised', 'disgusted', 'calm', 'caring', 'proud', 'ashamed', 'curious', 'lonely'] as const;
 
 const model = v.object({
   text: text(400),

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { PackFields } from './pack.ts';
-import { families, kinds, longestList, longestText, ways } from './schema.ts';
+import { families, kinds, longestList, longestText, ways } from './choices.ts';
 
 /**
  * Of a pack what the stack of booklets needs: its stops with frames and model answers, its feeling words, its rubric, how stars and a choice among books were asked for.

@@ -1,0 +1,45 @@
+import { count, enNames, nameOf } from './en-booklet-screen.ts';
+
+/** English phrases of the file that a family hands over. The stack says them too, and its page loads no more of the booklet's than these and what its screen says first. */
+export const enBookletFile = {
+  stars: (n: number) => count(n, 'star', 'stars'),
+  starWords: ['not for me', 'it was all right', 'I liked it', 'I liked it very much', 'I want it again and again'],
+  file: {
+    title: (book: string) => `${book}: my page of answers`,
+    lead: 'A child answered these questions about a picture book. The pages below are all that this file holds. They can be read here, and read back into the booklet on another device.',
+    mark: (pattern: string, colour: string) => `Kept by the bookmark with ${nameOf(enNames.patterns, pattern)}, in ${nameOf(enNames.colours, colour)}`,
+    open: (opening: number) => `Opening ${String(opening)}`,
+    whole: 'The whole book',
+    about: { character: 'About someone in the story', me: 'About the child: every answer is true' },
+    nothing: 'Nothing here yet.',
+    kinds: {
+      written: 'Written',
+      feeling: 'A feeling word',
+      'cannot-tell': 'A feeling word',
+      said: 'Said, and written down by a grown-up',
+      voice: 'Said aloud',
+      drawing: 'Drawn',
+      photo: 'A photo',
+      acted: 'Acted out',
+      passed: 'Passed',
+      stars: 'Stars',
+      because: 'And because',
+      chosen: 'One of a few books',
+    },
+    passed: 'I pass on this one.',
+    cannotTell: 'I can’t tell.',
+    stars: (stars: number, of: number, words: string) => `${String(stars)} of ${String(of)}: ${words}`,
+    chosen: (best?: string, last?: string) => [best, last && `last of all: ${last}`].filter(Boolean).join('; '),
+    untitledDrawing: 'A drawing without words beside it',
+    untitledPhoto: 'A photo without words beside it',
+    seconds: (n: number) => count(n, 'second', 'seconds'),
+  },
+  unreadable: {
+    empty: 'This file is empty. Choose the file that was saved from a booklet: its name ends in “.booklet.html”.',
+    'too-big': 'This file is larger than any booklet can be, so it was not opened. Choose one whose name ends in “.booklet.html”.',
+    'not-a-booklet': 'This file is not a booklet. Choose one that was saved from a booklet: its name ends in “.booklet.html”.',
+    'cut-short': 'The end of this file is missing, as if copying had stopped halfway. Copy it again from where it was saved.',
+    newer: 'This file was saved by a newer version of these pages. Load this page anew and try once more.',
+    damaged: 'Something in this file was changed, and its answers can no longer be read back. It may still open to be read, like any page.',
+  },
+};
