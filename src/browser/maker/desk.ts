@@ -259,7 +259,8 @@ export class Desk {
 
   #lookSoon(): void {
     clearTimeout(this.#looking);
-    this.#looking = setTimeout(() => void this.#lookNow(), quiet);
+    // While somebody types on, nothing new is said, and the processor is theirs.
+    this.#looking = setTimeout(() => (this.drafts.size > 0 ? this.#lookSoon() : void this.#lookNow()), quiet);
   }
 
   async #lookNow(): Promise<void> {
