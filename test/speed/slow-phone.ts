@@ -60,7 +60,8 @@ async function look(path: string, ready: string, act: boolean): Promise<Seen> {
   await page.goto(server.address + path, { waitUntil: 'commit' });
   await page.waitForFunction(() => (window as unknown as { readonly seen: { readonly ready: number } }).seen.ready > 0, undefined, { polling: 100, timeout: 60_000 });
   if (act) {
-    await page.evaluate((wanted) => document.querySelector<HTMLElement>(wanted)?.click(), ready);
+    // By a finger, since a page may move when it is touched.
+    await page.locator(ready).first().tap();
     await page.locator('.sheet.is-open').first().waitFor({ state: 'attached' });
   }
   await page.waitForTimeout(4000);

@@ -56,7 +56,6 @@ export function insert(area: HTMLTextAreaElement, piece: string): void {
   const after = value.slice(selectionEnd);
   const text = `${before === '' || /\s$/.test(before) ? '' : ' '}${piece}${after === '' || /^[\s.,;:!?]/.test(after) ? '' : ' '}`;
   // The one way that the browser's undo knows of. Where it is gone, the text is set and the undo is lost, not the text.
-  // eslint-disable-next-line @typescript-eslint/no-deprecated
   if (!document.execCommand('insertText', false, text)) {
     area.setRangeText(text, selectionStart, selectionEnd, 'end');
     area.dispatchEvent(new Event('input', { bubbles: true }));
@@ -68,6 +67,5 @@ export function insert(area: HTMLTextAreaElement, piece: string): void {
 /** Takes back the last change of a field, as Ctrl+Z does. */
 export function undo(area: HTMLTextAreaElement): void {
   area.focus();
-  // eslint-disable-next-line @typescript-eslint/no-deprecated
   document.execCommand('undo');
 }
