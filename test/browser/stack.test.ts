@@ -282,8 +282,9 @@ test('nothing is kept until the teacher says so, and one button erases it', { ti
   await page.getByLabel('Written').nth(1).fill('Joss is  wurrid');
   await page.getByLabel('Feeling word').selectOption('worried');
   await page.getByLabel('Stars').selectOption('4');
+  await page.getByLabel('Chosen first').selectOption('Tomato Weather');
   await page.getByRole('button', { name: 'Put it on the pile' }).press('Enter');
-  await page.locator('.covers li', { hasText: 'The brown bookmark with rain' }).getByText('2 answers, typed from paper').waitFor();
+  await page.locator('.covers li', { hasText: 'The brown bookmark with rain' }).getByText('3 answers, typed from paper').waitFor();
   await page.getByRole('button', { name: 'Take The brown bookmark with rain off the pile' }).click();
   expect(await page.locator('.covers li').count()).toBe(5);
   expect(await kept()).toBe(false);
