@@ -18,7 +18,16 @@ import { toHtml } from './to-html.ts';
 
 /** A page of the site as the text of an HTML file. The same page gives the same text. */
 export function pageHtml(page: Page): string {
-  return `<!DOCTYPE html>\n${toHtml(layoutOf(page))}\n`;
+  const html = `<!DOCTYPE html>\n${toHtml(layoutOf(page))}\n`;
+  return page.view.kind === 'missing' && page.library.address !== undefined ? fromTheRoot(html, new URL(page.library.address).pathname) : html;
+}
+
+/**
+ * The page for a missing address is sent for addresses of any depth, so what it links to cannot be relative to itself.
+ * Only a library that says where it lives knows the way from the root of its host.
+ */
+function fromTheRoot(html: string, path: string): string {
+  return html.replace(/ (href|src)="(?![a-z]+:|#|\/)(?:\.\/)?([^"]*)"/g, (_, name: string, to: string) => ` ${name}="${path.replace(/\/*$/, '/')}${to}"`);
 }
 
 /** The visible list of layouts, one for each kind of view. */

@@ -1,7 +1,8 @@
 import { randomBytes } from 'node:crypto';
-import { copyFile, mkdir, mkdtemp, open, readdir, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { chmod, copyFile, mkdir, mkdtemp, open, readdir, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import { CannotPublish } from './cannot-publish.ts';
+import { keepTimes } from './keep-times.ts';
 
 /** Puts a finished site in the old one's place. Nothing of the old site is touched before the new one is whole. */
 
@@ -27,10 +28,13 @@ export async function stage(site: string): Promise<Staging> {
   try {
     await putBack(place, old);
     const folder = await mkdtemp(join(dirname(place), `.${basename(place)}.next-`));
+    // Such a folder is its owner's alone; a web server is often another user.
+    await chmod(folder, 0o777 & ~process.umask());
     return {
       folder,
       publish: async () => {
         await writeFile(join(folder, '.gitignore'), siteMark);
+        await keepTimes(folder, place);
         await swap(folder, place, old);
         await unlock();
       },

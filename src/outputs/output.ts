@@ -3,6 +3,7 @@ import { newPack } from '../core/pack/new-pack.ts';
 import { packFiles } from './pack-file.ts';
 import { packJsonFiles } from './pack-json.ts';
 import { feeds } from './feeds.ts';
+import { headersFile } from './headers.ts';
 import { openSearch } from './open-search.ts';
 import { packsJson } from './packs-json.ts';
 import { stopsVtt } from './stops-vtt.ts';
@@ -26,5 +27,6 @@ export function textOutputs(input: OutputInput): readonly Output[] {
     robots(input),
     ...feeds(input),
     ...openSearch(input),
+    headersFile(),
   ];
 }

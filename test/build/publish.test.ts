@@ -1,6 +1,7 @@
 /** A site changes whole or not at all, and only one build at a time writes it. */
 import { spawnSync } from 'node:child_process';
-import { mkdir, readdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { statSync } from 'node:fs';
+import { mkdir, readdir, readFile, rename, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { CannotPublish } from '../../src/build/cannot-publish.ts';
@@ -30,6 +31,23 @@ describe('publishing', () => {
     const first = await textsIn(library.site);
     await buildSmall(library);
     expect(await textsIn(library.site)).toEqual(first);
+  });
+
+  test('a file with the same bytes keeps its time, so that an upload sends only what changed', async () => {
+    const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack(), 'packs/owl/pack.md': await soundPack() });
+    await buildSmall(library);
+    const files = await filesIn(library.site);
+    const long = new Date('2026-09-01T08:00:00Z');
+    for (const file of files) await utimes(join(library.site, file), long, long);
+    const before = await textsIn(library.site);
+    await writeFile(join(library.content, 'packs/owl/pack.md'), await soundPack(['title: The Wheelbarrow Goes Home', 'title: The Wheelbarrow Goes Away']));
+    await buildSmall(library);
+    const after = await textsIn(library.site);
+    const changed = (await filesIn(library.site)).filter((file) => statSync(join(library.site, file)).mtimeMs !== long.getTime());
+    expect(changed).toContain('packs/owl/index.html');
+    expect(changed).not.toContain('packs/hen/pack.md');
+    expect(changed.filter((file) => before.has(file) && before.get(file) === after.get(file))).toEqual([]);
+    expect([...after].filter(([file, text]) => before.get(file) !== text && !changed.includes(file))).toEqual([]);
   });
 
   test('a strict build that finds a fault leaves the old site as it was', async () => {
@@ -85,6 +103,13 @@ describe('the place of the site', () => {
     expect(await readFile(join(library.site, 'holiday.txt'), 'utf8')).toBe('photos');
     const told = await bookfellow(['build', '--content', library.content, '--site', library.site]);
     expect([told.code, told.err]).toEqual([2, expect.stringContaining('Name an empty place for the site')]);
+  });
+
+  test.skipIf(process.platform === 'win32')('the site can be read by whoever may read a new folder, such as a web server', async () => {
+    const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack() });
+    await buildSmall(library);
+    await mkdir(join(library.folder, 'plain'));
+    expect(statSync(library.site).mode).toBe(statSync(join(library.folder, 'plain')).mode);
   });
 
   test('an empty folder is taken', async () => {

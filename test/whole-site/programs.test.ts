@@ -19,8 +19,7 @@ test.each(list.packs)('the front matter of "$title" has the published shape and 
   expect(fits(pack), JSON.stringify(fits.errors)).toBe(true);
   expect([pack.title, join(dirname(files.json), pack.$schema)]).toEqual([title, list.schema]);
   expect(await readFile(join(site, files.text), 'utf8')).toMatch(/^---\n/);
-  const { book: _, ...withoutBook } = pack;
-  expect(fits(withoutBook), 'the shape asks for something').toBe(false);
+  expect(fits({ ...pack, book: undefined }), 'the shape asks for something').toBe(false);
 });
 
 test('a family page names an aim by its framework, its code and its address, and claims no harmlessness of a film', async () => {
