@@ -84,11 +84,8 @@ export async function makeBooklets(context: BrowserContext, address: string, fol
         if (what instanceof File && what.name.endsWith('.booklet.html')) saved.push(what);
         return own(what);
       };
-      addEventListener('click', (event) => event.target instanceof HTMLAnchorElement && event.target.download !== '' && event.preventDefault(), true);
-      const click = HTMLAnchorElement.prototype.click;
-      HTMLAnchorElement.prototype.click = function (this: HTMLAnchorElement) {
-        if (this.download === '') click.call(this);
-      };
+      // Nothing on the page presses a link but what saves a file.
+      HTMLAnchorElement.prototype.click = () => undefined;
 
       for (const child of children) {
         await there('.cover.is-open .main-button, .cover.is-open .readers');
