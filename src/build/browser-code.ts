@@ -4,6 +4,7 @@ import { existsSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type { Assets } from '../outputs/views.ts';
 import { root, type Asked, type Bundle, type Bundler } from './bundle.ts';
+import { licencesText } from './licences.ts';
 import type { SiteFile } from './publish.ts';
 
 /** Styles and scripts for the browser, in files whose names hold a hash of their content. */
@@ -53,9 +54,9 @@ export async function makeAssets(bundle: Bundler): Promise<{ assets: Assets; fil
   const print = named('print', 'css', printCss);
   const files: SiteFile[] = [screen, print, ...own.map(([, file]) => file), ...code.files];
   for (const [packageName, file] of [...fonts, ...arabicFonts]) files.push({ url: `assets/fonts/${file}`, from: join(folderOf(packageName), 'files', file) });
-  for (const packageName of new Set([...fonts, ...arabicFonts].map(([each]) => each))) {
-    files.push({ url: `assets/fonts/${packageName.slice('@fontsource/'.length)}-LICENSE.txt`, from: join(folderOf(packageName), 'LICENSE') });
-  }
+  const typefaces = [...new Set([...fonts, ...arabicFonts].map(([each]) => each))];
+  for (const packageName of typefaces) files.push({ url: `assets/fonts/${packageName.slice('@fontsource/'.length)}-LICENSE.txt`, from: join(folderOf(packageName), 'LICENSE') });
+  files.push({ url: licencesUrl, text: await licencesText([...code.packages, ...typefaces]) });
   const ofKinds = Object.fromEntries(own.map(([name, { url }]) => [name, url]));
   return {
     assets: {
@@ -71,6 +72,9 @@ export async function makeAssets(bundle: Bundler): Promise<{ assets: Assets; fil
     files,
   };
 }
+
+/** What others made of all that is shipped, and under which licences. */
+export const licencesUrl = 'assets/licences.txt';
 
 const fontUrl = ([, file]: readonly [string, string]) => `assets/fonts/${file}`;
 
@@ -135,6 +139,7 @@ async function browserCode(bundle: Bundler): Promise<Code> {
     parts: [...new Set(made.flatMap(({ parts }) => parts))],
     ofMaker: made.flatMap(({ ofMaker }) => ofMaker),
     files: [...new Map(made.flatMap(({ files }) => files).map((file) => [file.url, file])).values()],
+    packages: made.flatMap(({ packages }) => packages),
   };
 }
 
@@ -147,10 +152,12 @@ interface Code {
   /** The scripts of the form that makes packs, and what they load at once or later. */
   readonly ofMaker: readonly string[];
   readonly files: readonly SiteFile[];
+  /** Packages that something of is in the files. */
+  readonly packages: readonly string[];
 }
 
 async function codeOf(there: readonly (readonly [name: string, path: string])[], bundle: Bundler): Promise<Code> {
-  const { files, outputs } = await bundle({
+  const { files, outputs, packages } = await bundle({
     ...settings,
     ...codeSettings,
     entryPoints: there.map(([name, path]) => ({ in: join(root, path), out: name })),
@@ -181,6 +188,7 @@ async function codeOf(there: readonly (readonly [name: string, path: string])[],
       ),
     ].map(urlOf),
     files: files.map(({ name, text }) => ({ url: urlOf(name), text })),
+    packages,
   };
 }
 

@@ -11,6 +11,8 @@ export const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 export interface Bundle {
   /** Names without folders, and their text. */
   readonly files: readonly { readonly name: string; readonly text: string }[];
+  /** Packages that something of is in the files, when `metafile` was asked for. */
+  readonly packages: readonly string[];
   /** What the files load, when `metafile` was asked for. */
   readonly outputs: Readonly<Record<string, Pick<Metafile['outputs'][string], 'imports' | 'entryPoint'>>>;
 }
@@ -46,7 +48,7 @@ export async function bundler(cache: string): Promise<Bundler> {
     }
     const { outputFiles, metafile } = await build(options);
     const outputs = Object.entries(metafile?.outputs ?? {}).map(([path, { entryPoint, imports }]) => [path, { imports, ...(entryPoint !== undefined && { entryPoint }) }] as const);
-    const made: Bundle = { files: outputFiles.map(({ path, text }) => ({ name: basename(path), text })), outputs: Object.fromEntries(outputs) };
+    const made: Bundle = { files: outputFiles.map(({ path, text }) => ({ name: basename(path), text })), packages: packagesIn(metafile), outputs: Object.fromEntries(outputs) };
     await mkdir(folder, { recursive: true });
     // Another build may be at the same: whoever is last puts a whole file over a whole file.
     const beside = `${file}.${String(process.pid)}.${String(performance.now())}`;
@@ -54,6 +56,13 @@ export async function bundler(cache: string): Promise<Bundler> {
     await rename(beside, file);
     return made;
   };
+}
+
+/** Names of the packages of which a bundle holds anything; a package within a package is named by its own name. */
+function packagesIn(metafile: Metafile | undefined): readonly string[] {
+  const paths = Object.values(metafile?.outputs ?? {}).flatMap(({ inputs }) => Object.entries(inputs).flatMap(([path, { bytesInOutput }]) => (bytesInOutput > 0 ? [path] : [])));
+  const names = paths.flatMap((path) => /.*node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(path)?.[1] ?? []);
+  return [...new Set(names)].sort();
 }
 
 /** A hash of the files at these places below the project's root, names and bytes. */

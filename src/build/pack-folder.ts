@@ -6,7 +6,7 @@ import { folderPage } from '../outputs/folder-page.ts';
 import { styleOf } from '../outputs/styles.ts';
 import type { Assets, Page, ShownPack } from '../outputs/views.ts';
 import { zipOf } from '../outputs/zip.ts';
-import { plainScript, scriptPaths } from './browser-code.ts';
+import { licencesUrl, plainScript, scriptPaths } from './browser-code.ts';
 import type { Bundler } from './bundle.ts';
 import type { SiteFile } from './publish.ts';
 
@@ -48,6 +48,7 @@ export function packFolders(made: Made): (shown: ShownPack) => Promise<Uint8Arra
     const shared = [
       ...new Set([...pages.flatMap(({ view }) => [styleOf(made.assets, 'screen', view.kind), styleOf(made.assets, 'print', view.kind)]), ...made.assets.later.filter((url) => url.endsWith('.woff2'))]),
     ];
+    shared.push(licencesUrl);
     for (const url of shared) inside.set(url, `files/${url.slice('assets/'.length)}`);
     const pictures = shown.pictures.map(({ webp, jpeg }) => ({ one: webp.findLast((each) => each.width <= width) ?? webp[0], all: [...webp, ...jpeg] }));
     const own = new Map<string, string>();
