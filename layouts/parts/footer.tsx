@@ -35,6 +35,7 @@ export function Footer({ page }: { readonly page: Page }): JSX.Element {
           <dd>{library.rights}</dd>
         </div>
       </dl>
+      {library.footNote?.[language] !== undefined && <p class="foot-note">{library.footNote[language]}</p>}
       {say.awaiting !== '' && <p class="awaiting">{isPartlyEnglish(language) ? `${say.awaiting} ${say.partlyEnglish}` : say.awaiting}</p>}
       <p class="rules">{say.rules}</p>
     </footer>

@@ -33,6 +33,7 @@ export function Masthead({ page }: { readonly page: Page }): JSX.Element {
         <OtherLanguages page={page} />
         <NavLinks from={url} name={say.nav} links={links} />
       </div>
+      {library.headNote?.[language] !== undefined && <p class="head-note">{library.headNote[language]}</p>}
       <Rule double />
     </header>
   );

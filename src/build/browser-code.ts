@@ -2,6 +2,8 @@ import { createHash } from 'node:crypto';
 import { createRequire } from 'node:module';
 import { existsSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
+import type { Theme } from '../core/pack/theme.ts';
+import { themeCss } from '../outputs/theme.ts';
 import type { Assets } from '../outputs/views.ts';
 import { root, type Asked, type Bundle, type Bundler } from './bundle.ts';
 import { licencesText } from './licences.ts';
@@ -45,10 +47,13 @@ const arabicFonts: typeof fonts = [
 const ownStyles = ['screen-library', 'screen-prose', 'screen-family', 'screen-booklet', 'screen-lesson', 'screen-recording', 'print-family', 'print-booklet'] as const;
 
 /** The site's styles, scripts and fonts, and the addresses that pages link to. */
-export async function makeAssets(bundle: Bundler): Promise<{ assets: Assets; files: readonly SiteFile[] }> {
-  const css = await bundledStyle('layouts/styles/screen.css', bundle);
+export async function makeAssets(bundle: Bundler, theme?: Theme): Promise<{ assets: Assets; files: readonly SiteFile[] }> {
+  const look = themeCss(theme);
+  const css = (await bundledStyle('layouts/styles/screen.css', bundle)) + look;
   const printCss = await bundledStyle('layouts/styles/print.css', bundle);
-  const own = await Promise.all(ownStyles.map(async (name) => [name, named(name, 'css', await bundledStyle(`layouts/styles/${name}.css`, bundle))] as const));
+  const own = await Promise.all(
+    ownStyles.map(async (name) => [name, named(name, 'css', (await bundledStyle(`layouts/styles/${name}.css`, bundle)) + (name.startsWith('screen-') ? look : ''))] as const),
+  );
   const code = await browserCode(bundle);
   const screen = named('screen', 'css', css);
   const print = named('print', 'css', printCss);

@@ -63,7 +63,7 @@ export async function build(options: BuildOptions): Promise<Built> {
   if (options.strict && stops(everything)) return { ...result, published: 0, pages: 0 };
 
   const bundle = await bundler(options.cache);
-  const { assets, files } = await makeAssets(bundle);
+  const { assets, files } = await makeAssets(bundle, library.theme);
   const find = findFiles(library, shown.packs);
   const pagesFor = (packs: ShownPacks['packs']) =>
     pagesOf({ library, shown: packs, findingsOf: findingsByFile(everything), keptOff: result.leftOut, prose: prose.pages satisfies readonly PageText[], assets, find });

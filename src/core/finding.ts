@@ -116,6 +116,7 @@ export interface FactsOf {
   'rights/book-note': { readonly rights: string };
   'rights/picture-note': { readonly picture: string; readonly cover: boolean };
   'translation/unchecked': { readonly missing: 'checked by' | 'checked'; readonly careful: boolean };
+  'library/contrast': { readonly field: 'ink' | 'accent'; readonly found: string; readonly paper: string; readonly ratio: number; readonly least: number; readonly nearest: string };
   'by/review-past': { readonly reviewed: string; readonly years: number };
   'by/review-ahead': { readonly reviewed: string; readonly today: string };
   'passage/word-count': { readonly said: number; readonly counted: number };

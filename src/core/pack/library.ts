@@ -5,6 +5,7 @@ import { durationsSchema, paceSchema } from './durations.ts';
 import { readFrontMatter } from './front-matter.ts';
 import { placeOf, type Fields } from './pack.ts';
 import { camelKeys } from './read-pack.ts';
+import { soundTheme, themeSchema } from './theme.ts';
 
 /** What `content/library.yaml` says about the whole library. */
 const librarySchema = v.object({
@@ -21,6 +22,10 @@ const librarySchema = v.object({
   files: v.optional(v.pipe(v.string(), v.regex(/^https?:\/\/\S*\{file\}\S*$/), v.maxLength(300), v.examples(['https://code.example/library/content/{file}#L{line}']))),
   pace: paceSchema,
   durations: durationsSchema,
+  theme: themeSchema,
+  /** A line at the head of every page and one at its foot, by language. */
+  'head note': v.optional(v.record(v.string(), v.pipe(v.string(), v.maxLength(200)))),
+  'foot note': v.optional(v.record(v.string(), v.pipe(v.string(), v.maxLength(300)))),
   /** What the sheets are printed on. What stands on them fits both. */
   paper: v.optional(v.picklist(['letter', 'a4'])),
 });
@@ -48,7 +53,9 @@ export function readLibrary(text: string | undefined, file: string): Outcome<Lib
   if (!library.languages.includes(library.language)) {
     findings.push(finding('pack/not-a-choice', 'stop', placeOf({ file, places }, 'language'), { field: 'language', found: library.language, choices: library.languages }));
   }
-  return { value: library, findings: [...front.findings, ...findings].map(raise) };
+  const sound = soundTheme(library.theme ?? {}, (field) => placeOf({ file, places }, 'theme', field));
+  const value = library.theme === undefined ? library : { ...library, theme: sound.theme };
+  return { value, findings: [...front.findings, ...findings, ...sound.findings].map(raise) };
 }
 
 export const defaultLibrary: Library = {
