@@ -6,7 +6,7 @@ export default defineConfig(
   globalIgnores(['node_modules/', 'site/', '.cache/', 'content/']),
   tseslint.configs.strictTypeChecked,
   {
-    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: fileURLToPath(new URL('..', import.meta.url)) } },
+    languageOptions: { parserOptions: { project: ['tsconfig.json'], tsconfigRootDir: fileURLToPath(new URL('..', import.meta.url)) } },
     linterOptions: { reportUnusedDisableDirectives: 'error' },
     rules: {
       eqeqeq: 'error',

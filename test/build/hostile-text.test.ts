@@ -68,7 +68,7 @@ Four paragraphs.
 const plainShort = 'plain words';
 const plainLong = 'Some plain words that are about as long as the others are';
 const library = await smallLibrary({
-  'library.yaml': `name: ${JSON.stringify(long.slice(0, 80))}\nlanguage: en\nlanguages: [en]\ncontact: ${JSON.stringify(long)}\nrights: ${JSON.stringify(long)}\naddress: https://library.example/\n`,
+  'library.yaml': `name: ${JSON.stringify(long.slice(0, 80))}\nlanguage: en\nlanguages: [en]\ncontact: ${JSON.stringify(long)}\nrights: ${JSON.stringify(long)}\naddress: https://library.example/library/\n`,
   'packs/hostile/pack.md': packOf(short, long, hostileBody),
   'packs/plain/pack.md': packOf(plainShort, plainLong, plainBody),
 });

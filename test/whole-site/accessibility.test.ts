@@ -5,12 +5,12 @@ import { siteInBrowser } from './site-in-browser.ts';
 import { builtSite, pagesIn } from './site.ts';
 
 /** Pages that are alike but for their text: in languages other than the library's own one of them stands for all. And pages that show the English words within a frame of another language. */
-const likeAnother = /^[a-z]{2,3}\/(?:(?:accessibility|home-reading|privacy|not-saved)\/$|not-saved\.html)|^ar\/(?:stack|make)\/$/;
+const likeAnother = /^[a-z]{2,3}\/(?:(?:accessibility|home-reading|privacy|not-saved)\/$|not-saved\.html)|^ar\/(?:stack|make|programs)\/$/;
 const site = await builtSite();
 const pages = oneOfEachKind(await pagesIn(site));
 const here = siteInBrowser();
 
-/** A page of each kind in each language: the pages of two books stand for the pages of all in the library's own language, of one in another, every other page for itself. */
+/** A page of each kind in each language: the pages of one book stand for the pages of all, every other page for itself. */
 function oneOfEachKind(all: readonly string[]): readonly string[] {
   const books = new Map<string, Set<string>>();
   return all.filter((page) => {
@@ -19,7 +19,7 @@ function oneOfEachKind(all: readonly string[]): readonly string[] {
     if (slug === undefined) return true;
     const chosen = books.get(language) ?? new Set<string>();
     books.set(language, chosen);
-    if (chosen.size < (language === '' ? 2 : 1)) chosen.add(slug);
+    if (chosen.size === 0) chosen.add(slug);
     return chosen.has(slug);
   });
 }

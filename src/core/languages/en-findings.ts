@@ -99,7 +99,7 @@ export const findingsInEnglish: FindingSentences = {
   'models/missing': (f) => `The stop "${f.stop}" has ${f.found === 0 ? 'no model answer' : 'only one model answer'}. Give two, one of them short, so that answers are judged alike.`,
   'best-of/how-many': (f) => `"best of" offers ${String(f.found)} ${f.found === 1 ? 'book' : 'books'}. A child can choose from ${String(f.least)} to ${String(f.most)}.`,
   'library/contrast': (f) =>
-    `The ${f.field} ${f.found} stands at ${f.ratio} : 1 from the paper ${f.paper}; text needs ${f.least} : 1 to be read by everybody (WCAG 2.2, AA). ${f.nearest === '' ? 'Choose a lighter or a darker paper.' : `The nearest that can be read is "${f.nearest}".`} Until then the usual colours are used.`,
+    `The ${f.field} ${f.found} stands at ${String(f.ratio)} : 1 from the paper ${f.paper}; text needs ${String(f.least)} : 1 to be read by everybody (WCAG 2.2, AA). ${f.nearest === '' ? 'Choose a lighter or a darker paper.' : `The nearest that can be read is "${f.nearest}".`} Until then the usual colours are used.`,
   'best-of/twice': (f) => `"best of" names "${f.book}" twice, and nobody could tell which of the two was chosen. Name each book once.`,
   'home/too-many-prompts': (f) => `There are ${String(f.found)} prompts for home. Choose the best ${String(f.most)}; a family has ten minutes.`,
   ...passageFindingsInEnglish,
