@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-/** Tests that read, count and compare: they leave nothing behind, so one process can hold the modules for all of them. */
+/** Tests that read, count and compare. */
 const pure = ['test/core/**/*.test.{ts,tsx}', 'test/{outputs,outside,classroom,layouts,packs}/**/*.test.{ts,tsx}'];
 
 /** Whole journeys in a browser, minutes long: run with BOOKFELLOW_WHOLE=1. */
@@ -15,10 +15,14 @@ const shared = {
   pool: /** @type {const} */ ('forks'),
 };
 
+// One process holds the modules for all of its files: to read them anew for each took a minute and more. No test may leave a module changed.
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     maxWorkers: 2,
-    projects: [{ test: { ...shared, name: 'reckoning', include: pure, isolate: false } }, { test: { ...shared, name: 'building', include: ['test/**/*.test.{ts,tsx}'], exclude: [...pure, ...long] } }],
+    projects: [
+      { test: { ...shared, name: 'reckoning', include: pure, isolate: false } },
+      { test: { ...shared, name: 'building', include: ['test/**/*.test.{ts,tsx}'], exclude: [...pure, ...long], isolate: false } },
+    ],
   },
 });

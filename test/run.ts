@@ -88,13 +88,15 @@ await step('a browser to test with', async () => {
   if (flags.length === 0) env['BOOKFELLOW_BROWSER'] = path;
   return true;
 });
-// Two lanes: the rules for code take as long as all that stands beside them, and a small machine has two cores.
+// Two lanes of about the same length, since a small machine has two cores.
 await Promise.all([
-  check('rules for code (eslint)', [programOf('eslint'), '--config', '.config/eslint.config.js', '--max-warnings=0', 'src', 'layouts', 'test', '.config']),
+  (async () => {
+    await check('rules for code (eslint)', [programOf('eslint'), '--config', '.config/eslint.config.js', '--max-warnings=0', 'src', 'layouts', 'test', '.config']);
+    await check('format (prettier)', [programOf('prettier'), '--check', '--log-level=warn', 'src', 'layouts', 'test', '.config']);
+  })(),
   (async () => {
     await check('types: everything (tsc)', [tsc, '--noEmit']);
     await check('types: the core without Node and without a browser (tsc -p src/core)', [tsc, '-p', 'src/core', '--noEmit']);
-    await check('format (prettier)', [programOf('prettier'), '--check', '--log-level=warn', 'src', 'layouts', 'test', '.config']);
     await step('the demo library, built strictly', async () => {
       const { buildDemo } = await import('./whole-site/site.ts');
       env['BOOKFELLOW_TEST_SITE'] = await buildDemo(scratch);

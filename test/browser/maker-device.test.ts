@@ -138,7 +138,7 @@ test('a translation has both languages beside each other, counts what is left, a
   expect(await axeObjects(page)).toEqual([]);
   // The next one that is left, and the original beside it: at the same height, and below it on a phone.
   await page.getByRole('button', { name: 'Go to the next one' }).click();
-  expect(await page.evaluate(() => document.activeElement?.id)).toBe('field-title');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('field-title');
   const pair = page.locator('.pair', { has: page.locator('#field-title') });
   const places = async () => [await pair.locator('.pair-from').boundingBox(), await pair.locator('#field-title').boundingBox()] as const;
   const [from, to] = await places();

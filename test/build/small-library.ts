@@ -1,17 +1,19 @@
-/** Makes small libraries in a temporary folder, builds them, and clears them away when the tests of a file are done. */
+/** Makes small libraries in a temporary folder, builds them, and clears them away when its process ends. */
 import { spawn } from 'node:child_process';
-import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
+import { rmSync } from 'node:fs';
+import { mkdir, mkdtemp, readdir, readFile, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll, vi } from 'vitest';
+import { vi } from 'vitest';
 import { build, type Built } from '../../src/build/build.ts';
 import { main } from '../../src/cli/main.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const folders: string[] = [];
-afterAll(async () => {
-  for (const folder of folders) await rm(folder, { recursive: true, force: true });
+// A process runs the tests of many files, and this file is read once for all of them.
+process.once('exit', () => {
+  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
 });
 
 export interface SmallLibrary {

@@ -1,4 +1,5 @@
 /** Each kind of page in each language, wide and narrow, light and dark, looked at by axe. */
+import type { BrowserContext } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axeObjects, rulesOfColour, rulesOfWidth } from './axe.ts';
 import { siteInBrowser } from './site-in-browser.ts';
@@ -31,12 +32,16 @@ const looks = [
   { width: 320, colours: 'dark', rules: rulesOfColour },
 ] as const;
 
+/** All pages share one, since nothing is kept by looking at a page. */
+let context: BrowserContext | undefined;
+
 /** Kinds of page that have been looked at in every width and colour. */
 const seen = new Set<string>();
 
 test.each(pages)('/%s has nothing that axe objects to', async (path) => {
-  const context = await here.browser.newContext({ viewport: { width: 1280, height: 900 }, reducedMotion: 'reduce' });
+  context ??= await here.browser.newContext({ reducedMotion: 'reduce', serviceWorkers: 'block' });
   const page = await context.newPage();
+  await page.setViewportSize({ width: 1280, height: 900 });
   await page.goto(here.server.address + path, { waitUntil: 'load' });
   const told = new Map<string, string[]>();
   const kind = await page.evaluate(() => `${document.body.className} ${document.documentElement.dir}`);
@@ -47,6 +52,6 @@ test.each(pages)('/%s has nothing that axe objects to', async (path) => {
     await page.emulateMedia({ colorScheme: colours });
     for (const fault of await axeObjects(page, rules)) told.set(fault, [...(told.get(fault) ?? []), `${width} ${colours}`]);
   }
-  await context.close();
+  await page.close();
   expect([...told].map(([fault, where]) => `${where.join(', ')}: ${fault}`)).toEqual([]);
 });
