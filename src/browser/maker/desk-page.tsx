@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useEffect, useReducer, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useReducer, useState } from 'preact/hooks';
 import type { FormChapter } from '../../outputs/maker-form.ts';
 import type { Desk, Opening } from './desk.ts';
 import { DeskLine } from './desk-line.tsx';
@@ -35,7 +35,8 @@ export function DeskPage({ desk, leave, open }: { readonly desk: Desk; readonly 
     desk.focusNext = 'chapter';
     document.querySelector('.desk-line')?.scrollIntoView();
   }, [desk]);
-  useEffect(() => focusWanted(desk));
+  // At once with what was drawn: later, an effect of the drawing before would give the focus to what is about to go.
+  useLayoutEffect(() => focusWanted(desk));
 
   const turnTo = (id: FormChapter['id']): void => {
     setChapter(id);

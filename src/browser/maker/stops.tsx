@@ -39,20 +39,24 @@ export function Stops({ desk, node, everything, open, setOpen }: Props): JSX.Ele
   const shown = useRef({ open, key: 0, movedTo: open });
   // A stop that moves among the others stays the same one in the form; another one begins anew.
   if (shown.current.open !== open) shown.current = { open, key: shown.current.key + (open === shown.current.movedTo ? 0 : 1), movedTo: undefined };
-  const move = (index: number, opening: number, focus?: (to: number) => string): Promise<void> =>
-    desk.change(
+  const move = (index: number, opening: number, focus?: (to: number) => string): Promise<void> => {
+    // Known when the change is asked for, and meant for when it has been made: the mark is drawn anew then.
+    const then: { focus?: string; say?: string } = {};
+    return desk.change(
       (now) => {
         const { edits, to } = moveStopEdits(now, index, opening);
         if (open === index && to !== index) {
           shown.current.movedTo = to;
           setOpen(to);
         }
-        desk.focusNext = focus?.(to);
-        desk.said = fill(say.strip.moved, { n: to + 1, opening });
+        if (focus) then.focus = focus(to);
+        then.say = fill(say.strip.moved, { n: to + 1, opening });
         return edits;
       },
       `move ${String(index)}`,
+      then,
     );
+  };
   return (
     <>
       <Strip desk={desk} put={put} move={move} open={isOpen ? open : undefined} setOpen={setOpen} />
