@@ -1,25 +1,13 @@
 /** Small promises of the booklet, each looked at by itself: fifty steps back, "I can't tell", the seated way, folded models, saying that something was kept. */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startBrowser } from '../whole-site/browser.ts';
-import { builtSite, serveBelowRoot } from '../whole-site/site.ts';
+import { expect, test } from 'vitest';
+import { siteInBrowser } from '../whole-site/site-in-browser.ts';
 import { begin, bookletPage, chooseWay, kept, onDevice, turnTo } from './booklet-page.ts';
 
-const site = await builtSite();
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveBelowRoot>>;
-beforeAll(async () => {
-  server = await serveBelowRoot(site);
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await server.close();
-});
+const here = siteInBrowser();
 
 test('fifty steps can be taken back, also after the page was opened anew', async () => {
-  const context = await browser.newContext({ viewport: { width: 360, height: 640 }, reducedMotion: 'reduce', serviceWorkers: 'block' });
-  const { page, faults } = await bookletPage(context, server.address);
+  const context = await here.browser.newContext({ viewport: { width: 360, height: 640 }, reducedMotion: 'reduce', serviceWorkers: 'block' });
+  const { page, faults } = await bookletPage(context, here.server.address);
   await begin(page);
   await turnTo(page, 'stop-still-walking');
   await page.locator('.is-open .set-down summary').click();
@@ -43,8 +31,8 @@ test('fifty steps can be taken back, also after the page was opened anew', async
 });
 
 test('a word that cannot be found is an answer; models stay folded; acting has a seated way; keeping is said once, after the writing', async () => {
-  const context = await browser.newContext({ viewport: { width: 360, height: 640 }, reducedMotion: 'reduce', serviceWorkers: 'block' });
-  const { page, faults } = await bookletPage(context, server.address);
+  const context = await here.browser.newContext({ viewport: { width: 360, height: 640 }, reducedMotion: 'reduce', serviceWorkers: 'block' });
+  const { page, faults } = await bookletPage(context, here.server.address);
   await begin(page);
   await turnTo(page, 'stop-see-the-end');
   const models = page.locator('.is-open .others-say');

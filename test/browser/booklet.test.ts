@@ -1,22 +1,10 @@
 /** A whole booklet as a child would make it: by touch on a phone, and with the keys alone; axe looks at every step. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startBrowser } from '../whole-site/browser.ts';
-import { builtSite, serveBelowRoot } from '../whole-site/site.ts';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { siteInBrowser } from '../whole-site/site-in-browser.ts';
 import { axe, begin, bookletPage, chooseWay, kept, onDevice, opened, scribble, turnTo } from './booklet-page.ts';
 
-const site = await builtSite();
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveBelowRoot>>;
-
-beforeAll(async () => {
-  server = await serveBelowRoot(site);
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await server.close();
-});
+const here = siteInBrowser();
 
 /** Text boxes cut off, or targets smaller than a finger, on the page as it stands. Source: WCAG 2.2, 1.4.10 and 2.5.5. */
 async function tooSmallOrCutOff(page: Page): Promise<readonly string[]> {
@@ -32,8 +20,8 @@ async function tooSmallOrCutOff(page: Page): Promise<readonly string[]> {
 }
 
 test('by touch, on a phone: every stop in another way, stars, and the page of answers', async () => {
-  const context = await browser.newContext({ viewport: { width: 360, height: 640 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2, reducedMotion: 'reduce' });
-  const { page, faults } = await bookletPage(context, server.address);
+  const context = await here.browser.newContext({ viewport: { width: 360, height: 640 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2, reducedMotion: 'reduce' });
+  const { page, faults } = await bookletPage(context, here.server.address);
   const look = async (where: string) => {
     await axe(page, where);
     expect(await tooSmallOrCutOff(page), where).toEqual([]);
@@ -153,8 +141,8 @@ test('by touch, on a phone: every stop in another way, stars, and the page of an
 });
 
 test('with the keys alone: choose, write, draw without a line, rate, save, erase', async () => {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, reducedMotion: 'reduce', acceptDownloads: true });
-  const { page, faults } = await bookletPage(context, server.address);
+  const context = await here.browser.newContext({ viewport: { width: 1280, height: 800 }, reducedMotion: 'reduce', acceptDownloads: true });
+  const { page, faults } = await bookletPage(context, here.server.address);
   await page.locator('.main-button').waitFor();
   const press = (key: string) => page.keyboard.press(key);
   /** Tabs until the focus is on what the test looks for. */
@@ -264,8 +252,8 @@ test('with the keys alone: choose, write, draw without a line, rate, save, erase
 });
 
 test('first the whole story: one page more, and no stop to read to', async () => {
-  const context = await browser.newContext({ viewport: { width: 360, height: 640 } });
-  const { page, faults } = await bookletPage(context, server.address, 'es/packs/tomato-weather/booklet/');
+  const context = await here.browser.newContext({ viewport: { width: 360, height: 640 } });
+  const { page, faults } = await bookletPage(context, here.server.address, 'es/packs/tomato-weather/booklet/');
   await page.locator('.main-button').waitFor();
   await page.locator('input[name=flow][value=end]').check();
   await page.locator('.main-button').click();
@@ -279,8 +267,8 @@ test('first the whole story: one page more, and no stop to read to', async () =>
 });
 
 test('dark, at 320 pixels, and in forced colours: nothing that axe objects to, no sideways scroll, the chosen one still shows', async () => {
-  const context = await browser.newContext({ viewport: { width: 320, height: 640 }, colorScheme: 'dark', reducedMotion: 'reduce' });
-  const { page } = await bookletPage(context, server.address);
+  const context = await here.browser.newContext({ viewport: { width: 320, height: 640 }, colorScheme: 'dark', reducedMotion: 'reduce' });
+  const { page } = await bookletPage(context, here.server.address);
   await begin(page);
   for (const name of ['cover', 'stop-see-the-end', 'stop-still-walking', 'rating', 'my-page']) {
     await turnTo(page, name);
@@ -304,10 +292,10 @@ test('dark, at 320 pixels, and in forced colours: nothing that axe objects to, n
 
 test('without a script, or with one that does not come, the page is the booklet for paper and nothing on it is dead', async () => {
   for (const options of [{ javaScriptEnabled: false }, {}]) {
-    const context = await browser.newContext({ viewport: { width: 360, height: 640 }, ...options });
+    const context = await here.browser.newContext({ viewport: { width: 360, height: 640 }, ...options });
     const page = await context.newPage();
     await page.route(/\.js$/, (route) => route.abort());
-    await page.goto(`${server.address}packs/the-lamp-on-the-jetty/booklet/`);
+    await page.goto(`${here.server.address}packs/the-lamp-on-the-jetty/booklet/`);
     expect(await page.locator('main button:visible, main input:visible, main textarea:visible, main canvas').count()).toBe(0);
     expect(await page.locator('.sheet:visible').count()).toBe(7);
     expect(await page.locator('.ruling:visible').count()).toBeGreaterThan(0);

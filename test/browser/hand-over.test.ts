@@ -3,7 +3,7 @@ import { mkdtemp, open, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { BrowserContextOptions, Page } from 'playwright-core';
 import sharp from 'sharp';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { limits } from '../../src/core/booklet/booklet-schema.ts';
@@ -11,31 +11,24 @@ import { put, type Booklet } from '../../src/core/booklet/booklet.ts';
 import { readBooklet } from '../../src/core/booklet/read-booklet.ts';
 import { writeBookletFile } from '../../src/core/booklet/write-booklet-file.ts';
 import { phrasesFor } from '../../src/core/languages/pick-language.ts';
-import { startBrowser } from '../whole-site/browser.ts';
-import { builtSite, serveBelowRoot } from '../whole-site/site.ts';
+import { siteInBrowser } from '../whole-site/site-in-browser.ts';
 import { axe, begin, bookletPage, chooseWay, kept, onDevice, openAgain, pack, scribble, turnTo } from './booklet-page.ts';
 
-const site = await builtSite();
 const phone = { viewport: { width: 360, height: 640 }, reducedMotion: 'reduce', serviceWorkers: 'block', acceptDownloads: true } as const;
 const words = phrasesFor('en').booklet;
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveBelowRoot>>;
+// A microphone that hums by itself.
+const here = siteInBrowser({ flags: ['--use-fake-device-for-media-stream', '--use-fake-ui-for-media-stream'] });
 let folder: string;
 beforeAll(async () => {
-  server = await serveBelowRoot(site);
-  // A microphone that hums by itself.
-  browser = await startBrowser(['--use-fake-device-for-media-stream', '--use-fake-ui-for-media-stream']);
   folder = await mkdtemp(join(tmpdir(), 'bookfellow-hand-over-'));
 });
 afterAll(async () => {
-  await browser.close();
-  await server.close();
   await rm(folder, { recursive: true, force: true });
 });
 
 async function device(options: BrowserContextOptions = {}) {
-  const context = await browser.newContext({ ...phone, ...options });
-  return { context, ...(await bookletPage(context, server.address)) };
+  const context = await here.browser.newContext({ ...phone, ...options });
+  return { context, ...(await bookletPage(context, here.server.address)) };
 }
 
 /** Saves the file as a person would; gives its path. */
@@ -140,7 +133,7 @@ test('the file opens by itself, without a network and without a script, and read
   expect(faults).toEqual([]);
   await context.close();
 
-  const elsewhere = await browser.newContext({ offline: true, javaScriptEnabled: false, colorScheme: 'dark', viewport: phone.viewport });
+  const elsewhere = await here.browser.newContext({ offline: true, javaScriptEnabled: false, colorScheme: 'dark', viewport: phone.viewport });
   const asked: string[] = [];
   elsewhere.on('request', (request) => {
     if (!/^(?:file|data):/.test(request.url())) asked.push(request.url());
@@ -224,7 +217,7 @@ test('the device’s own sheet gets the same file; turning it down says nothing,
       },
     });
   });
-  await bookletPage(context, server.address, pack, sharing);
+  await bookletPage(context, here.server.address, pack, sharing);
   await begin(sharing);
   await turnTo(sharing, 'stop-see-the-end');
   await sharing.locator('.is-open textarea').first().fill('Joss is cold.');

@@ -1,28 +1,18 @@
 /** What a child did is never lost: the page loaded anew, the window closed, the server gone, storage blocked or full, two windows, sixty drawings. `tab-dies.test.ts` has the tab that dies. */
 import { readFile } from 'node:fs/promises';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { BrowserContext, Page } from 'playwright-core';
+import { expect, test } from 'vitest';
 import { put, type Booklet, type Entry } from '../../src/core/booklet/booklet.ts';
 import { readBooklet } from '../../src/core/booklet/read-booklet.ts';
 import { writeBookletFile } from '../../src/core/booklet/write-booklet-file.ts';
 import { phrasesFor } from '../../src/core/languages/pick-language.ts';
-import { startBrowser } from '../whole-site/browser.ts';
-import { builtSite, serveBelowRoot } from '../whole-site/site.ts';
+import { siteInBrowser } from '../whole-site/site-in-browser.ts';
+import { serveBelowRoot } from '../whole-site/site.ts';
 import { begin, bookletPage, chooseWay, kept, onDevice, openAgain, pack, scribble, turnTo } from './booklet-page.ts';
 
-const site = await builtSite();
 const phone = { viewport: { width: 360, height: 640 }, reducedMotion: 'reduce' } as const;
 const desk = { viewport: { width: 1280, height: 800 }, reducedMotion: 'reduce' } as const;
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveBelowRoot>>;
-beforeAll(async () => {
-  server = await serveBelowRoot(site);
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await server.close();
-});
+const here = siteInBrowser();
 
 /** Texts that have been lost by programs before: long, in several scripts, with marks that join, right to left, and what looks like code. */
 const marker = ['Ñandú, ¿qué? é vs é', '👩🏽‍🚀👨‍👩‍👧‍👦', 'مرحبا، أنا خائف', '猫が こわがっている', '</script><b>&lt;', `${'long and longer '.repeat(700)}end`].join('\n');
@@ -53,8 +43,8 @@ async function answerFour(page: Page): Promise<void> {
 }
 
 test('loaded anew, then without a server, then more is added and loaded anew again', async () => {
-  const own = await serveBelowRoot(site);
-  const context = await browser.newContext(phone);
+  const own = await serveBelowRoot(here.site);
+  const context = await here.browser.newContext(phone);
   const { page, faults } = await bookletPage(context, own.address);
   await begin(page);
   await answerFour(page);
@@ -102,9 +92,9 @@ async function refusing(context: BrowserContext, what: 'database' | 'everything'
 }
 
 test('a browser without a database keeps the booklet in its plain storage', async () => {
-  const context = await browser.newContext({ ...phone, serviceWorkers: 'block' });
+  const context = await here.browser.newContext({ ...phone, serviceWorkers: 'block' });
   await refusing(context, 'database');
-  const { page, faults } = await bookletPage(context, server.address);
+  const { page, faults } = await bookletPage(context, here.server.address);
   await begin(page);
   await answerFour(page);
   await page.reload();
@@ -127,9 +117,9 @@ test('a browser without a database keeps the booklet in its plain storage', asyn
 });
 
 test('a browser that lets nothing be kept: the page says so and goes on, and the file holds everything', async () => {
-  const context = await browser.newContext({ ...desk, serviceWorkers: 'block', acceptDownloads: true });
+  const context = await here.browser.newContext({ ...desk, serviceWorkers: 'block', acceptDownloads: true });
   await refusing(context, 'everything');
-  const { page, faults } = await bookletPage(context, server.address);
+  const { page, faults } = await bookletPage(context, here.server.address);
   await begin(page);
   await turnTo(page, 'stop-see-the-end');
   await written(page).fill(marker);
@@ -158,12 +148,12 @@ async function handedOver(page: Page): Promise<Booklet> {
 }
 
 test('a full device: told in words, everything is in the file, and all is kept as soon as there is room', async () => {
-  const context = await browser.newContext({ ...phone, serviceWorkers: 'block', acceptDownloads: true });
+  const context = await here.browser.newContext({ ...phone, serviceWorkers: 'block', acceptDownloads: true });
   // The browser remembers for half a minute how much room there was, so the device is small from the beginning.
   const page = await context.newPage();
   const quota = await context.newCDPSession(page);
-  await quota.send('Storage.overrideQuotaForOrigin', { origin: new URL(server.address).origin, quotaSize: 250_000 });
-  const { faults } = await bookletPage(context, server.address, pack, page);
+  await quota.send('Storage.overrideQuotaForOrigin', { origin: new URL(here.server.address).origin, quotaSize: 250_000 });
+  const { faults } = await bookletPage(context, here.server.address, pack, page);
   await begin(page);
   await answerFour(page);
   await turnTo(page, 'stop-not-home');
@@ -174,7 +164,7 @@ test('a full device: told in words, everything is in the file, and all is kept a
   expect((await onDevice(page)).entries, 'what was kept before is kept still').toHaveLength(4);
   const file = await handedOver(page);
   expect(file.entries).toHaveLength(5);
-  await quota.send('Storage.overrideQuotaForOrigin', { origin: new URL(server.address).origin });
+  await quota.send('Storage.overrideQuotaForOrigin', { origin: new URL(here.server.address).origin });
   await turnTo(page, 'stop-not-home');
   await said.press('Control+End');
   await said.press('!');
@@ -190,10 +180,10 @@ test('a full device: told in words, everything is in the file, and all is kept a
 });
 
 test('two windows at once: each sees what the other keeps, what both wrote is kept twice, and what one erases is closed in the other', async () => {
-  const context = await browser.newContext(desk);
-  const one = await bookletPage(context, server.address);
+  const context = await here.browser.newContext(desk);
+  const one = await bookletPage(context, here.server.address);
   await begin(one.page, { pattern: 'waves', colour: 'red' });
-  const two = await bookletPage(context, server.address);
+  const two = await bookletPage(context, here.server.address);
   await openAgain(two.page, 'The red bookmark with waves');
   await turnTo(one.page, 'stop-see-the-end');
   await turnTo(two.page, 'stop-see-the-end');
@@ -245,8 +235,8 @@ function withDrawings(booklet: Booklet, number: number): Booklet {
 }
 
 test('sixty drawings: read in, loaded anew, one line more, handed over', async () => {
-  const context = await browser.newContext({ ...phone, acceptDownloads: true });
-  const { page, faults } = await bookletPage(context, server.address);
+  const context = await here.browser.newContext({ ...phone, acceptDownloads: true });
+  const { page, faults } = await bookletPage(context, here.server.address);
   await begin(page);
   const file = writeBookletFile(withDrawings(await handedOver(page), 60), phrasesFor('en').booklet.file);
   await page.locator('.read-back input[type=file]').setInputFiles({ name: 'sixty.booklet.html', mimeType: 'text/html', buffer: Buffer.from(file) });
@@ -272,7 +262,7 @@ test('sixty drawings: read in, loaded anew, one line more, handed over', async (
 
 test('the browser is asked not to clear the booklet away when the first answer is kept, not before, and what it said is told', async () => {
   for (const promised of [true, false]) {
-    const context = await browser.newContext({ ...phone, serviceWorkers: 'block' });
+    const context = await here.browser.newContext({ ...phone, serviceWorkers: 'block' });
     await context.addInitScript((answer) => {
       const asked = { persist: 0 };
       Object.assign(window, { asked });
@@ -282,7 +272,7 @@ test('the browser is asked not to clear the booklet away when the first answer i
       };
       StorageManager.prototype.persisted = () => Promise.resolve(answer && asked.persist > 0);
     }, promised);
-    const { page } = await bookletPage(context, server.address, pack);
+    const { page } = await bookletPage(context, here.server.address, pack);
     const asked = () => page.evaluate(() => (window as unknown as { asked: { persist: number } }).asked.persist);
     await begin(page);
     expect(await asked()).toBe(0);

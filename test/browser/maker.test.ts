@@ -3,9 +3,9 @@ import { readFileSync } from 'node:fs';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import type { Browser, Download, Page } from 'playwright-core';
+import type { Download, Page } from 'playwright-core';
 import sharp from 'sharp';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { listAt, textAt, valueAt } from '../../src/browser/maker/words.ts';
 import { readWholeLibrary } from '../../src/build/read-library.ts';
 import { readFrontMatter, type Raw } from '../../src/core/pack/front-matter.ts';
@@ -13,8 +13,7 @@ import { secondsOfStop } from '../../src/core/plan/seconds.ts';
 import { zipEntries } from '../build/inside-files.ts';
 import { buildSmall, smallLibrary, soundPack, type SmallLibrary } from '../build/small-library.ts';
 import { axeObjects } from '../whole-site/axe.ts';
-import { startBrowser } from '../whole-site/browser.ts';
-import { serveBelowRoot } from '../whole-site/site.ts';
+import { siteInBrowser } from '../whole-site/site-in-browser.ts';
 import { byKeys, byMouse, makePack, type Hand } from './maker/hand.ts';
 
 const settings = 'name: The test shelf\nlanguage: en\nlanguages: [en, es]\ncontact: Ask at the desk.\nrights: Each names its own.\n';
@@ -42,29 +41,24 @@ words:
 );
 
 let library: SmallLibrary;
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveBelowRoot>>;
-beforeAll(async () => {
-  library = await smallLibrary({ 'library.yaml': settings, 'packs/the-wheelbarrow-goes-home/pack.md': await soundPack() });
-  await buildSmall(library);
-  server = await serveBelowRoot(library.site);
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await server.close();
+const here = siteInBrowser({
+  site: async () => {
+    library = await smallLibrary({ 'library.yaml': settings, 'packs/the-wheelbarrow-goes-home/pack.md': await soundPack() });
+    await buildSmall(library);
+    return library.site;
+  },
 });
 
 async function opened(width = 1280): Promise<{ page: Page; faults: string[] }> {
-  const context = await browser.newContext({ viewport: { width, height: 900 }, reducedMotion: 'reduce', acceptDownloads: true });
+  const context = await here.browser.newContext({ viewport: { width, height: 900 }, reducedMotion: 'reduce', acceptDownloads: true });
   const page = await context.newPage();
   const faults: string[] = [];
   // The page in the preview's frame runs no script on purpose; what a test asks of it counts as one, and the browser says so.
   page.on('console', (message) => message.type() === 'error' && !/about:srcdoc.*allow-scripts/.test(message.text()) && faults.push(message.text()));
   page.on('pageerror', (error) => faults.push(error.message));
-  page.on('request', (request) => !/^(?:blob|data):/.test(request.url()) && !request.url().startsWith(server.address) && faults.push(`asked ${request.url()}`));
+  page.on('request', (request) => !/^(?:blob|data):/.test(request.url()) && !request.url().startsWith(here.server.address) && faults.push(`asked ${request.url()}`));
   page.on('request', (request) => request.method() !== 'GET' && faults.push(`sent to ${request.url()}`));
-  await page.goto(`${server.address}make/`);
+  await page.goto(`${here.server.address}make/`);
   await page.locator('.ways-to-begin').waitFor();
   return { page, faults };
 }
@@ -278,11 +272,11 @@ test('a copy names the one who made it; a stop is moved by drawing and by keys; 
 });
 
 test('the first screen asks for at most 60 kB of script, compressed', async () => {
-  const context = await browser.newContext();
+  const context = await here.browser.newContext();
   const page = await context.newPage();
   const scripts: Promise<Buffer>[] = [];
   page.on('response', (response) => response.url().endsWith('.js') && scripts.push(response.body()));
-  await page.goto(`${server.address}make/`, { waitUntil: 'networkidle' });
+  await page.goto(`${here.server.address}make/`, { waitUntil: 'networkidle' });
   const sizes = (await Promise.all(scripts)).map((each) => gzipSync(each).length);
   expect(sizes.length).toBeGreaterThan(1);
   expect(sizes.reduce((sum, each) => sum + each, 0)).toBeLessThan(60_000);

@@ -3,8 +3,8 @@ import { mkdtemp, readFile, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { BrowserContext, Page } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
 import { booksChosen } from '../../src/classroom/best-of.ts';
 import { compare, compareAll } from '../../src/classroom/compare.ts';
 import { feelingCounts, framesUsed, starsGiven } from '../../src/classroom/counts.ts';
@@ -14,32 +14,23 @@ import { readScores, readSheet, writeScores, type ScoresFile } from '../../src/c
 import { answersTo, emptyStack, putBooklet, putPack, type Stack } from '../../src/classroom/stack.ts';
 import { readPack } from '../../src/core/pack/read-pack.ts';
 import type { StackPack } from '../../src/core/pack/stack-pack.ts';
-import { startBrowser } from '../whole-site/browser.ts';
-import { builtSite, serveBelowRoot } from '../whole-site/site.ts';
+import { siteInBrowser } from '../whole-site/site-in-browser.ts';
 import { axe } from './booklet-page.ts';
 import { makeBooklets, type SavedFile } from './stack-booklets.ts';
 
-const site = await builtSite();
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveBelowRoot>>;
+const here = siteInBrowser();
 let folder: string;
 let files: readonly SavedFile[];
 let context: BrowserContext;
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'bookfellow-stack-'));
-  server = await serveBelowRoot(site);
-  browser = await startBrowser();
   // Small windows: what is painted is most of what a step costs, and nothing here is about how wide a page is but the last test.
-  const desks = await browser.newContext({ viewport: { width: 400, height: 300 }, reducedMotion: 'reduce', serviceWorkers: 'block' });
-  files = await makeBooklets(desks, server.address, folder, 24);
+  const desks = await here.browser.newContext({ viewport: { width: 400, height: 300 }, reducedMotion: 'reduce', serviceWorkers: 'block' });
+  files = await makeBooklets(desks, here.server.address, folder, 24);
   await desks.close();
-  context = await browser.newContext({ viewport: { width: 640, height: 400 }, reducedMotion: 'reduce', acceptDownloads: true, serviceWorkers: 'block' });
+  context = await here.browser.newContext({ viewport: { width: 640, height: 400 }, reducedMotion: 'reduce', acceptDownloads: true, serviceWorkers: 'block' });
 }, 240_000);
-afterAll(async () => {
-  await browser.close();
-  await server.close();
-});
 
 /** The page of the stack. Once it is loaded, whatever it asks for is a fault, and so is every error. */
 async function stackPage(of: BrowserContext, path = 'stack/'): Promise<{ readonly page: Page; readonly faults: string[] }> {
@@ -47,7 +38,7 @@ async function stackPage(of: BrowserContext, path = 'stack/'): Promise<{ readonl
   const faults: string[] = [];
   page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
   page.on('console', (message) => message.type() === 'error' && faults.push(`console: ${message.text()}`));
-  await page.goto(server.address + path, { waitUntil: 'networkidle' });
+  await page.goto(here.server.address + path, { waitUntil: 'networkidle' });
   page.on('request', (request) => {
     if (!/^(?:data|blob):/.test(request.url())) faults.push(`asked after it was loaded: ${request.url()}`);
   });
@@ -170,7 +161,7 @@ test('twenty-four booklets are read, looked through, judged by two people and co
   const sheetFile = await download(page, `Save the scoring sheet (${String(n)} answers)`);
   const sheetText = await readFile(sheetFile, 'utf8');
   expect(sheetText).not.toMatch(/"bookmark"|"scores"|stitches/);
-  const other = await browser.newContext({ viewport: { width: 600, height: 400 }, reducedMotion: 'reduce', acceptDownloads: true, serviceWorkers: 'block' });
+  const other = await here.browser.newContext({ viewport: { width: 600, height: 400 }, reducedMotion: 'reduce', acceptDownloads: true, serviceWorkers: 'block' });
   const second = await stackPage(other);
   await second.page.setInputFiles('#stack-files', sheetFile);
   await second.page.locator('.stack-contents').waitFor();
@@ -304,7 +295,7 @@ test('nothing is kept until the teacher says so, and one button erases it', { ti
 });
 
 test('on a narrow screen, in Spanish and in the dark: no sideways scroll, and targets for fingers', { timeout: 60_000 }, async () => {
-  const narrow = await browser.newContext({ viewport: { width: 320, height: 640 }, colorScheme: 'dark', reducedMotion: 'reduce' });
+  const narrow = await here.browser.newContext({ viewport: { width: 320, height: 640 }, colorScheme: 'dark', reducedMotion: 'reduce' });
   const { page, faults } = await stackPage(narrow, 'es/stack/');
   await page.setInputFiles(
     '#stack-files',

@@ -1,24 +1,17 @@
 /** Every page of the built site in a browser: nothing goes wrong, nothing is asked of another host, nothing is cut off on a small screen. */
-import type { Browser, BrowserContext } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startBrowser } from './browser.ts';
-import { builtSite, pagesIn, serveBelowRoot } from './site.ts';
+import type { BrowserContext } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
+import { siteInBrowser } from './site-in-browser.ts';
+import { builtSite, pagesIn } from './site.ts';
 
 const site = await builtSite();
 const pages = await pagesIn(site);
-let browser: Browser;
 let context: BrowserContext;
-let server: Awaited<ReturnType<typeof serveBelowRoot>>;
+const here = siteInBrowser();
 
 beforeAll(async () => {
-  server = await serveBelowRoot(site);
-  browser = await startBrowser();
   // 320 CSS pixels: WCAG 2.2, success criterion 1.4.10 Reflow.
-  context = await browser.newContext({ viewport: { width: 320, height: 640 } });
-});
-afterAll(async () => {
-  await browser.close();
-  await server.close();
+  context = await here.browser.newContext({ viewport: { width: 320, height: 640 } });
 });
 
 test.each(pages)('/%s loads without an error, stays at home and fits 320 pixels', async (path) => {
@@ -29,12 +22,12 @@ test.each(pages)('/%s loads without an error, stays at home and fits 320 pixels'
   });
   page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
   page.on('request', (request) => {
-    if (!/^(?:data|blob):/.test(request.url()) && !request.url().startsWith(server.address)) faults.push(`asked another place: ${request.url()}`);
+    if (!/^(?:data|blob):/.test(request.url()) && !request.url().startsWith(here.server.address)) faults.push(`asked another place: ${request.url()}`);
   });
   page.on('response', (response) => {
     if (response.status() >= 400) faults.push(`${response.status()}: ${response.url()}`);
   });
-  await page.goto(server.address + path, { waitUntil: 'load' });
+  await page.goto(here.server.address + path, { waitUntil: 'load' });
   const [wide, cookies, kept] = await page.evaluate(() => [document.documentElement.scrollWidth, document.cookie, localStorage.length + sessionStorage.length] as const);
   if (wide > 320) faults.push(`the page is ${wide} pixels wide`);
   if (cookies !== '') faults.push(`a cookie: ${cookies}`);

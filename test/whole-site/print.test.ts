@@ -6,25 +6,17 @@
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readPdf, type ReadPdf } from '../paper/read-pdf.ts';
 import { rulings } from '../../src/outputs/sheets/ruling.ts';
-import { startBrowser } from './browser.ts';
-import { builtSite, serveBelowRoot } from './site.ts';
+import { siteInBrowser } from './site-in-browser.ts';
 
-const site = await builtSite();
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveBelowRoot>>;
+const here = siteInBrowser();
 let folder: string;
 beforeAll(async () => {
-  server = await serveBelowRoot(site);
-  browser = await startBrowser();
   folder = await mkdtemp(join(tmpdir(), 'bookfellow-print-'));
 });
 afterAll(async () => {
-  await browser.close();
-  await server.close();
   await rm(folder, { recursive: true });
 });
 
@@ -32,9 +24,9 @@ const papers = ['Letter', 'A4'] as const;
 
 /** The page printed on both papers, and the headings that stand on it. */
 async function printed(path: string): Promise<{ readonly sheets: readonly ReadPdf[]; readonly headings: readonly string[] }> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, reducedMotion: 'reduce', colorScheme: 'dark' });
+  const context = await here.browser.newContext({ viewport: { width: 1280, height: 900 }, reducedMotion: 'reduce', colorScheme: 'dark' });
   const page = await context.newPage();
-  await page.goto(server.address + path, { waitUntil: 'load' });
+  await page.goto(here.server.address + path, { waitUntil: 'load' });
   await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
   await page.evaluate(() => document.fonts.ready);
   const headings = await page.$$eval('h1, h2, h3, h4', (all) => all.map((each) => each.textContent.replace(/\s+/g, ' ').trim()));
@@ -99,11 +91,11 @@ describe('a printed page', () => {
   });
 
   test('lines to write on are true to size within 0.3 mm, a drawing box is 90 mm high or more, nothing to click is left', async () => {
-    const context = await browser.newContext({ viewport: { width: 700, height: 900 } });
+    const context = await here.browser.newContext({ viewport: { width: 700, height: 900 } });
     const page = await context.newPage();
     await page.emulateMedia({ media: 'print' });
     const heights = async (path: string, selector: string) => {
-      await page.goto(server.address + path, { waitUntil: 'load' });
+      await page.goto(here.server.address + path, { waitUntil: 'load' });
       return page.$$eval(selector, (all) => all.map((each) => (each.getBoundingClientRect().height * 25.4) / 96));
     };
     for (const [path, size] of [
