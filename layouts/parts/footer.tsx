@@ -17,7 +17,8 @@ export function Footer({ page }: { readonly page: Page }): JSX.Element {
     { name: say.quality, url: `${root}quality/` },
     { name: phrasesFor(language).stack.footer, url: `${root}stack/` },
     { name: phrasesFor(language).maker.title, url: `${root}make/`, lang: isInEnglish(language, 'maker') ? 'en' : undefined },
-    { name: phrasesFor(language).programs.title, url: `${root}programs/`, lang: isInEnglish(language, 'programs') ? 'en' : undefined },
+    // Nothing for a family, a child or a lesson: the pages of a book are spared the link.
+    ...(ofABook(page) ? [] : [{ name: phrasesFor(language).programs.title, url: `${root}programs/`, lang: isInEnglish(language, 'programs') ? 'en' : undefined }]),
   ];
   return (
     <footer class="foot">
@@ -40,6 +41,10 @@ export function Footer({ page }: { readonly page: Page }): JSX.Element {
       <p class="rules">{say.rules}</p>
     </footer>
   );
+}
+
+function ofABook({ view }: Page): boolean {
+  return view.kind === 'family' || view.kind === 'booklet' || view.kind === 'lesson' || view.kind === 'recording';
 }
 
 /** Whom to ask; a mail or web address becomes a link. */
