@@ -81,22 +81,17 @@ test('a family page is at most 14 kB of HTML and 8 kB of styles, screen and pape
   expect(script).toBeLessThanOrEqual(25_000);
 });
 
-test.each(Object.entries(ofKind))('the style sheet of a page of the kind "%s" has every rule of the whole that means something on it', async (_, path) => {
+test.each(Object.entries(ofKind))('the style sheets of a page of the kind "%s" have every rule of the whole that means something on it, on the screen and on paper', async (_, path) => {
   const server = await serveBelowRoot(site);
-  const whole = await readFile(join(site, 'assets', (await readdir(join(site, 'assets'))).find((each) => /^screen-[0-9a-f]{10}\.css$/.test(each)) ?? ''), 'utf8');
+  const assets = await readdir(join(site, 'assets'));
+  const wholeOf = async (medium: 'screen' | 'print') =>
+    [medium, await readFile(join(site, 'assets', assets.find((each) => new RegExp(`^${medium}-[0-9a-f]{10}\\.css$`).test(each)) ?? ''), 'utf8')] as const;
+  const wholes = await Promise.all([wholeOf('screen'), wholeOf('print')]);
   const context = await browser.newContext({ serviceWorkers: 'block' });
   const page = await context.newPage();
   await page.goto(server.address + path);
-  const missing = await page.evaluate((css) => {
+  const missing = await page.evaluate((sheets) => {
     const rulesIn = (rules: CSSRuleList): CSSStyleRule[] => [...rules].flatMap((rule) => (rule instanceof CSSStyleRule ? [rule] : 'cssRules' in rule ? rulesIn(rule.cssRules as CSSRuleList) : []));
-    const all = new CSSStyleSheet();
-    all.replaceSync(css);
-    const mine = new Set(
-      [...document.styleSheets]
-        .filter(({ media }) => media.mediaText === 'screen')
-        .flatMap((sheet) => rulesIn(sheet.cssRules))
-        .map(({ cssText }) => cssText),
-    );
     /** Whether some element is what a selector looks for, whatever state it is in. */
     const applies = (selector: string) => {
       const bare = selector
@@ -105,10 +100,20 @@ test.each(Object.entries(ofKind))('the style sheet of a page of the kind "%s" ha
         .trim();
       return document.querySelector(bare === '' ? '*' : bare) !== null;
     };
-    return rulesIn(all.cssRules)
-      .filter((rule) => !mine.has(rule.cssText) && applies(rule.selectorText))
-      .map(({ selectorText }) => selectorText);
-  }, whole);
+    return sheets.flatMap(([medium, css]) => {
+      const all = new CSSStyleSheet();
+      all.replaceSync(css);
+      const mine = new Set(
+        [...document.styleSheets]
+          .filter(({ media }) => media.mediaText === medium)
+          .flatMap((sheet) => rulesIn(sheet.cssRules))
+          .map(({ cssText }) => cssText),
+      );
+      return rulesIn(all.cssRules)
+        .filter((rule) => !mine.has(rule.cssText) && applies(rule.selectorText))
+        .map(({ selectorText }) => `${medium}: ${selectorText}`);
+    });
+  }, wholes);
   expect(missing).toEqual([]);
   await context.close();
   await server.close();
