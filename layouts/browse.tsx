@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import type { Phrases } from '../src/core/languages/en.ts';
 import { phrasesFor } from '../src/core/languages/pick-language.ts';
-import { families } from '../src/core/pack/schema.ts';
+import { families, kindsOfBook } from '../src/core/pack/schema.ts';
 import { linkFrom, rootOf } from '../src/outputs/addresses.ts';
 import { browseGroups, type BrowseList, type BrowseListView, type BrowseView, type PageOf } from '../src/outputs/views.ts';
 import { Document } from './parts/document.tsx';
@@ -72,6 +72,8 @@ function Line({ page, list, say }: { readonly page: PageOf<BrowseView>; readonly
 /** What a line of the index is called. */
 function lineName({ group, key }: BrowseList, say: Phrases): string {
   if (group === 'grade') return say.grades([key]);
+  const kind = kindsOfBook.find((each) => each === key);
+  if (group === 'book' && kind) return say.find.kindsOfBook[kind];
   const family = families.find((each) => each === key);
   if (group === 'feeling' && family) return say.families[family];
   return key === '' ? say.find.index.other : key;

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import type { Phrases } from '../src/core/languages/en.ts';
 import { phrasesFor } from '../src/core/languages/pick-language.ts';
 import { orders } from '../src/core/find/choice.ts';
-import { families, grades, kinds, rightsOf, ways } from '../src/core/pack/schema.ts';
+import { families, grades, kinds, kindsOfBook, rightsOf, ways } from '../src/core/pack/schema.ts';
 import { linkFrom, rootOf } from '../src/outputs/addresses.ts';
 import type { FindView, PageOf } from '../src/outputs/views.ts';
 import { Document } from './parts/document.tsx';
@@ -68,6 +68,7 @@ function Narrow({ page, say }: { readonly page: PageOf<FindView>; readonly say: 
       <div class="find-fields">
         <Select name="grade" label={fields.grade} any={any} options={grades.map((grade) => [grade, say.grades([grade])])} />
         <Select name="minutes" label={fields.minutes} any={any} options={['10', '15', '20', '25', '30', '45'].map((minutes) => [minutes, minutes])} />
+        <Select name="book" label={fields.book} any={any} options={kindsOfBook.map((kind) => [kind, say.find.kindsOfBook[kind]])} />
         <Select name="way" label={fields.way} any={any} options={ways.map((way) => [way, say.ways[way]])} />
         <Select name="kind" label={fields.kind} any={any} options={kinds.map((kind) => [kind, say.kinds[kind]])} />
         <Select name="feeling" label={fields.feeling} any={any} options={families.map((family) => [family, say.families[family]])} />

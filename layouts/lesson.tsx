@@ -129,7 +129,7 @@ function Glance({ pack, say }: PartProps): JSX.Element {
         </div>
         <div>
           <dt>{say.lesson.book}</dt>
-          <dd>{`${say.openings(pack.book.openings)}${say.comma}${say.words(pack.book.words)}`}</dd>
+          <dd>{[...(pack.book.kinds ?? []).map((kind) => say.find.kindsOfBook[kind]), say.openings(pack.book.openings), say.words(pack.book.words)].join(say.comma)}</dd>
         </div>
       </dl>
     </section>

@@ -45,6 +45,7 @@ export function learningResource(page: PageOf<PackView>): object {
       name: book.title,
       author: { '@type': 'Person', name: book.author },
       ...(book.illustrator === undefined ? {} : { illustrator: { '@type': 'Person', name: book.illustrator } }),
+      ...(book.kinds === undefined || book.kinds.length === 0 ? {} : { genre: book.kinds }),
       ...(book.isbn === undefined ? {} : { isbn: book.isbn }),
       ...(book.year === undefined ? {} : { datePublished: String(book.year) }),
     },

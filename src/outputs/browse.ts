@@ -1,5 +1,5 @@
 import { fold } from '../core/find/fold.ts';
-import { families, grades } from '../core/pack/schema.ts';
+import { families, grades, kindsOfBook } from '../core/pack/schema.ts';
 import { byTitle, titleKey } from './by-title.ts';
 import type { FindFiles } from './find-files.ts';
 import { browseGroups, type BrowseGroup, type BrowseList, type BrowseListView, type BrowseView, type ShownPack } from './views.ts';
@@ -33,6 +33,7 @@ function listsOf(packs: readonly ShownPack[], large: boolean): readonly BrowseLi
   const keysOf: Readonly<Record<BrowseGroup, (shown: ShownPack) => readonly string[]>> = {
     letter: ({ pack }) => [letterOf(pack.title)],
     grade: ({ pack }) => pack.for.grades,
+    book: ({ pack }) => pack.book.kinds ?? [],
     feeling: ({ pack }) => (pack.feelings ?? []).map(({ family }) => family),
     skill: ({ pack }) => (pack.aims ?? []).map(({ skill }) => skill),
     school: ({ pack }) => (pack.by.school === undefined ? [] : [pack.by.school]),
@@ -52,7 +53,7 @@ function listsOf(packs: readonly ShownPack[], large: boolean): readonly BrowseLi
 }
 
 function inOrder(group: BrowseGroup, a: string, b: string): number {
-  const places: Partial<Record<BrowseGroup, readonly string[]>> = { grade: grades, feeling: families };
+  const places: Partial<Record<BrowseGroup, readonly string[]>> = { grade: grades, book: kindsOfBook, feeling: families };
   const place = (key: string) => places[group]?.indexOf(key) ?? 0;
   return place(a) - place(b) || a.localeCompare(b);
 }

@@ -1,4 +1,5 @@
 import { makeIndex, type FindIndex, type Listed, type ToFind } from '../core/find/find-index.ts';
+import type { Phrases } from '../core/languages/en.ts';
 import { phrasesFor } from '../core/languages/pick-language.ts';
 import type { Library } from '../core/pack/library.ts';
 import { byTitle } from './by-title.ts';
@@ -34,7 +35,12 @@ export function findFiles(library: Library, shown: readonly ShownPack[]): readon
 /** A pack as it goes into the index. */
 export function toFind(pack: Planned, url: string): ToFind {
   const say = phrasesFor(pack.language);
-  return { pack, listed: listed(pack, url), more: [...(pack.feelings ?? []).map(({ family }) => say.families[family]), say.grades(pack.for.grades)].join(' ') };
+  return { pack, listed: listed(pack, url), more: moreWords(pack, say) };
+}
+
+/** Names of its feelings, of what kind of book it is, and of its grades. */
+function moreWords(pack: Planned, say: Phrases): string {
+  return [...(pack.feelings ?? []).map(({ family }) => say.families[family]), ...(pack.book.kinds ?? []).map((kind) => say.find.kindsOfBook[kind]), say.grades(pack.for.grades)].join(' ');
 }
 
 type Planned = ToFind['pack'] & Pick<ShownPack['pack'], 'language'>;

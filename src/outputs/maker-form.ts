@@ -9,7 +9,7 @@ import { everyField, fieldOrder, formFields, type FieldKind, type FormField } fr
 
 /** Chapters of the form with the paths of their fields. `body` is the Markdown below the fields. */
 const chapterPaths = {
-  book: ['language', 'title', 'book.title', 'book.author', 'book.illustrator', 'book.openings', 'book.words', 'summary', 'book.year', 'book.publisher', 'book.isbn'],
+  book: ['language', 'title', 'book.title', 'book.author', 'book.illustrator', 'book.kinds', 'book.openings', 'book.words', 'summary', 'book.year', 'book.publisher', 'book.isbn'],
   class: ['for.grades', 'for.minutes', 'aims', 'care', 'for.ruling'],
   stops: ['stops'],
   words: ['words', 'feelings'],
@@ -148,6 +148,7 @@ function choiceName(path: string, value: string, say: Phrases): string {
   const last = path.split('.').findLast((step) => step !== '*') ?? '';
   const known: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     kind: say.kinds,
+    kinds: say.find.kindsOfBook,
     answer: say.ways,
     or: say.ways,
     rights: say.rightsOf,

@@ -6,7 +6,7 @@ export function packsJson({ library, shown }: Pick<OutputInput, 'library' | 'sho
     title: pack.title,
     language: pack.language,
     summary: pack.summary,
-    book: { title: pack.book.title, author: pack.book.author, rights: pack.book.rights, isbn: pack.book.isbn },
+    book: { title: pack.book.title, author: pack.book.author, kinds: pack.book.kinds, rights: pack.book.rights, isbn: pack.book.isbn },
     grades: pack.for.grades,
     minutes: pack.for.minutes,
     licence: pack.by.licence,

@@ -166,13 +166,13 @@ export interface FindView {
   readonly count: number;
 }
 
-export const browseGroups = ['letter', 'grade', 'feeling', 'skill', 'school'] as const;
+export const browseGroups = ['letter', 'grade', 'book', 'feeling', 'skill', 'school'] as const;
 export type BrowseGroup = (typeof browseGroups)[number];
 
 /** A line of the index: a grade, a feeling, a letter, with the packs that stand there. */
 export interface BrowseList {
   readonly group: BrowseGroup;
-  /** A grade as the schema names it, a family of feelings; for the other groups the text itself. */
+  /** A grade as the schema names it, a kind of book, a family of feelings; for the other groups the text itself. */
   readonly key: string;
   /** Its address below the language's root; undefined in a small library, where the index itself names the packs. */
   readonly path: string | undefined;

@@ -17,6 +17,7 @@ for (const [row, thing] of things.entries()) {
       ['title: The Wheelbarrow Goes Home', `title: The ${thing} in the ${place}`],
       ['grades: [K, 1]', column % 2 === 0 ? 'grades: [3]' : 'grades: [K, 1]'],
       ['language: en', row === 12 && column === 9 ? 'language: es' : 'language: en'],
+      ['  openings: ', `  kinds: [${column === 0 ? 'fable' : 'story, counting'}]\n  openings: `],
     );
     files[`packs/${thing}-${place}/pack.md`] = text;
   }
@@ -79,6 +80,9 @@ test('choices combine, stand in the address, open again from it, and are undone 
   await told(page, '5 books.');
   expect(await page.getByLabel('Grade', { exact: true }).inputValue()).toBe('3');
   expect(await axeObjects(page)).toEqual([]);
+  await page.getByLabel('Kind of book').selectOption('fable');
+  await told(page, 'One book.');
+  expect([await titles(page), search(page)]).toEqual([['The garden in the bridge'], '?words=garden&grade=3&book=fable']);
   await page.getByRole('button', { name: 'Start again' }).click();
   expect(await page.locator('.find-results').isVisible()).toBe(false);
   await page.context().close();
@@ -120,6 +124,10 @@ test('without a script every book is reached by the index, sixty to a page', asy
   const seen = await page.locator('.found h2').count();
   await page.getByRole('link', { name: 'Page 2' }).click();
   expect([seen, await page.locator('.found h2').count()]).toEqual([60, 4]);
+  await page.goto(`${here.server.address}index/`);
+  expect(await page.locator('.index-book dt').allTextContents()).toEqual(['story', 'fable', 'counting book']);
+  await page.locator('.index-book div', { hasText: 'fable' }).getByRole('link').click();
+  expect([await page.locator('h1').textContent(), await page.locator('.found h2').count()]).toEqual(['fable', 13]);
   await page.goto(`${here.server.address}find/`);
   expect([await page.locator('#find').isVisible(), await page.getByText('The search needs a script').isVisible()]).toEqual([false, true]);
   await page.context().close();

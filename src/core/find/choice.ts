@@ -9,6 +9,8 @@ export interface Choice {
   readonly grade: string;
   /** At most so many minutes. */
   readonly minutes: string;
+  /** The kind of book; `kind` is what a stop asks for. */
+  readonly book: string;
   readonly way: string;
   readonly kind: string;
   readonly feeling: string;
@@ -28,6 +30,7 @@ export const choiceFields = [
   'language',
   'grade',
   'minutes',
+  'book',
   'way',
   'kind',
   'feeling',
@@ -60,6 +63,7 @@ export function isChosen({ lists, facets }: Pick<Words, 'lists' | 'facets'>, num
   const has = (all: readonly string[], of: readonly number[], wanted: string) => wanted === '' || (all.includes(wanted) && ((of[number] ?? 0) & (1 << all.indexOf(wanted))) !== 0);
   return (
     has(lists.grades, facets.grades, choice.grade) &&
+    has(lists.books, facets.books, choice.book) &&
     has(lists.ways, facets.ways, choice.way) &&
     has(lists.kinds, facets.kinds, choice.kind) &&
     has(lists.feelings, facets.feelings, choice.feeling) &&

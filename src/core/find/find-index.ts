@@ -1,5 +1,5 @@
 import type { Pack } from '../pack/pack.ts';
-import { families, grades, kinds, rightsOf, ways } from '../pack/schema.ts';
+import { families, grades, kinds, kindsOfBook, rightsOf, ways } from '../pack/schema.ts';
 import { daysOf } from './days.ts';
 import { foldedWords } from './fold.ts';
 
@@ -21,11 +21,13 @@ export interface Words {
   readonly facets: Facets;
 }
 
-export type Lists = Readonly<Record<'grades' | 'ways' | 'kinds' | 'feelings' | 'rights', readonly string[]>>;
+export type Lists = Readonly<Record<'grades' | 'books' | 'ways' | 'kinds' | 'feelings' | 'rights', readonly string[]>>;
 
 /** By what packs can be chosen: one value a pack in each list. Sets are bits, in the order of `Lists`. */
 export interface Facets {
   readonly grades: readonly number[];
+  /** Kinds of book. */
+  readonly books: readonly number[];
   readonly minutes: readonly number[];
   readonly ways: readonly number[];
   readonly kinds: readonly number[];
@@ -67,7 +69,7 @@ export interface FindIndex {
 export interface ToFind {
   readonly pack: Pick<Pack, 'title' | 'book' | 'by' | 'for' | 'aims' | 'words' | 'feelings' | 'stops' | 'summary' | 'recording'>;
   readonly listed: Listed;
-  /** More words that it can be found by: names of its feelings and of its grades in its language. */
+  /** More words that it can be found by: names of its feelings, of its kind and of its grades in its language. */
   readonly more: string;
 }
 
@@ -102,7 +104,7 @@ export function makeIndex(language: string, packs: readonly ToFind[]): FindIndex
       words: words.map(([word]) => word).join('\n'),
       parts,
       packsInPart,
-      lists: { grades, ways, kinds, feelings: families, rights: rightsOf },
+      lists: { grades, books: kindsOfBook, ways, kinds, feelings: families, rights: rightsOf },
       facets: facetsOf(packs),
     },
     where: parts.map((first, part) => words.slice(first, parts[part + 1]).map(([, numbers]) => numbers)),
@@ -136,6 +138,7 @@ function facetsOf(packs: readonly ToFind[]): Facets {
   const skills = mostOf(all.flatMap((pack) => [...new Set((pack.aims ?? []).map(({ skill }) => skill))]));
   return {
     grades: all.map((pack) => bits(grades, pack.for.grades)),
+    books: all.map((pack) => bits(kindsOfBook, pack.book.kinds ?? [])),
     minutes: all.map((pack) => pack.for.minutes),
     ways: all.map((pack) =>
       bits(

@@ -12,21 +12,25 @@ export interface Meant {
 /** So many words of the index are looked up for one word of the question at most: each may cost a part to fetch. */
 const mostMeant = 8;
 
-/** Which words of the index each word of a question may mean: the word itself, words that begin with it, and words a slip away. */
+/**
+ * Which words of the index each word of a question may mean: the word itself, words that begin with it, and words a slip away. Two slips are
+ * forgiven only where nothing is nearer, so that "marble" is no question about fables.
+ */
 export function meantBy(question: string, words: readonly string[]): readonly (readonly Meant[])[] {
   return foldedWords(question).map((asked) => {
     const slips = forgiven(asked);
     const found: Meant[] = [];
+    const far: Meant[] = [];
     for (const [place, word] of words.entries()) {
       if (word === asked) found.push({ place, near: 1 });
       else if (asked.length > 1 && word.startsWith(asked)) found.push({ place, near: 0.5 + (0.4 * asked.length) / word.length });
       else if (slips > 0) {
         const between = slipsBetween(asked, word, slips);
         // A slip in the first letter is rare.
-        if (between !== undefined) found.push({ place, near: (between === 1 ? 0.5 : 0.3) * (word[0] === asked[0] ? 1 : 0.6) });
+        if (between !== undefined) (between === 1 ? found : far).push({ place, near: (between === 1 ? 0.5 : 0.3) * (word[0] === asked[0] ? 1 : 0.6) });
       }
     }
-    return found.sort((a, b) => b.near - a.near || a.place - b.place).slice(0, mostMeant);
+    return (found.length > 0 ? found : far).sort((a, b) => b.near - a.near || a.place - b.place).slice(0, mostMeant);
   });
 }
 

@@ -17,6 +17,7 @@ export const makerFieldsInEnglish: Readonly<Record<string, FieldWords>> = {
   'book.title': ['Title of the book', 'As it stands on the cover.', 'A Hat for the Goat'],
   'book.author': ['Who wrote it', 'The name on the cover.', 'Mina Alder'],
   'book.illustrator': ['Who drew the pictures', 'Leave it empty when the author did.', 'Ossian Reed'],
+  'book.kinds': ['Kind of book', 'What it is, not what it is about. Tick all that fit.', 'story in rhyme'],
   'book.year': ['Year it came out', 'It stands on the back of the title page.', '2018'],
   'book.publisher': ['Publisher', 'It helps colleagues to find the same edition.', 'Three Geese Press'],
   'book.isbn': ['ISBN', 'The number by the bar code.', '978-0-00-000000-2'],

@@ -28,7 +28,7 @@ export const programsInEnglish = {
   fields: [
     ['library, schema', 'The name of the library; where the shape of a pack’s file is, relative to the list.'],
     ['title, language, summary', 'Text; a language tag after BCP 47; text.'],
-    ['book', 'Title, author and rights of the book: in copyright, public domain, licensed, our own. ISBN where the author gave one.'],
+    ['book', 'Title, author and rights of the book: in copyright, public domain, licensed, our own. Its kinds and its ISBN where the author gave them.'],
     ['grades, minutes', 'A list of PreK, K, 1, 2, 3, 4; whole minutes of the class’s first reading.'],
     ['licence, reviewed, version, based on', 'As the author wrote them. The day is a date after ISO 8601.'],
     ['aims', 'Skills in words, and where an author named a standard: its framework, code, web address and identifier (a UUID, as in CASE of 1EdTech).'],

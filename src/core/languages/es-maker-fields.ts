@@ -19,6 +19,7 @@ export const makerFieldsInSpanish: Readonly<Record<string, FieldWords>> = {
   'book.title': ['Título del libro', 'Como está en la tapa.', 'Un sombrero para la cabra'],
   'book.author': ['Quién lo escribió', 'El nombre que está en la tapa.', 'Mina Alder'],
   'book.illustrator': ['Quién lo ilustró', 'Déjelo vacío si fue la misma persona.', 'Ossian Reed'],
+  'book.kinds': ['Clase de libro', 'Lo que es, no de qué trata. Marque todas las que convengan.', 'cuento en rima'],
   'book.year': ['Año en que salió', 'Está en el reverso de la portada.', '2018'],
   'book.publisher': ['Editorial', 'Ayuda a encontrar la misma edición.', 'Tres Gansos'],
   'book.isbn': ['ISBN', 'El número junto al código de barras.', '978-0-00-000000-2'],

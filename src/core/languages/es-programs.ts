@@ -30,7 +30,7 @@ export const programsInSpanish: ProgramsPhrases = {
   fields: [
     ['library, schema', 'El nombre de la biblioteca; dónde está la forma del archivo de una guía, a partir de la lista.'],
     ['title, language, summary', 'Texto; una etiqueta de idioma según BCP 47; texto.'],
-    ['book', 'Título, autor y derechos del libro: in copyright (con derechos), public domain (dominio público), licensed (con licencia), our own (propio). El ISBN, si se dio.'],
+    ['book', 'Título, autor y derechos del libro: in copyright (con derechos), public domain (dominio público), licensed (con licencia), our own (propio). Sus clases y el ISBN, si se dieron.'],
     ['grades, minutes', 'Una lista de PreK, K, 1, 2, 3, 4; minutos enteros de la primera lectura en clase.'],
     ['licence, reviewed, version, based on', 'Como se escribieron. El día es una fecha según ISO 8601.'],
     ['aims', 'Destrezas en palabras y, donde se nombró una norma: su marco, código, dirección web e identificador (un UUID, como en CASE de 1EdTech).'],

@@ -13,6 +13,12 @@ export const kinds = ['predict', 'feeling', 'word', 'recall', 'reason', 'opinion
 export const depths = ['recall', 'connect', 'reason', 'extend'] as const;
 export const rightsOf = ['in copyright', 'public domain', 'licensed', 'our own'] as const;
 export const grades = ['PreK', 'K', '1', '2', '3', '4'] as const;
+/**
+ * What kind of book it is, by what it is and not by what it is about; a book may be several. Source: terms of the genre lists of libraries for children's
+ * books (Library of Congress Genre/Form Terms has "Stories in rhyme", "Fables", "Folk tales", "Fairy tales", "Biographies"), said more plainly; the choice
+ * of these twelve is common practice, no source.
+ */
+export const kindsOfBook = ['story', 'folk tale', 'fable', 'fairy tale', 'story in rhyme', 'poems', 'without words', 'alphabet', 'counting', 'concept', 'information', 'biography'] as const;
 /** How far apart the lines stand that children write on; `src/outputs/sheets/ruling.ts` has the measures. */
 export const rulings = ['large', 'middle', 'small'] as const;
 /** Families of feeling words; words of a family differ in strength. */

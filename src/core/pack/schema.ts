@@ -1,8 +1,8 @@
 import * as v from 'valibot';
-import { families, grades, kinds, longestList, longestText, rightsOf, rulings, ways } from './choices.ts';
+import { families, grades, kinds, kindsOfBook, longestList, longestText, rightsOf, rulings, ways } from './choices.ts';
 import { durationsSchema, paceSchema } from './durations.ts';
 
-export { longestText, longestList, ways, kinds, depths, rightsOf, grades, rulings, families } from './choices.ts';
+export { longestText, longestList, ways, kinds, kindsOfBook, depths, rightsOf, grades, rulings, families } from './choices.ts';
 
 /**
  * The shape of a pack's front matter: the one source of truth. The type `Pack`, the JSON Schema that
@@ -70,6 +70,7 @@ export const packSchema = v.object({
     title: text(160),
     author: text(120),
     illustrator: some(text(120)),
+    kinds: some(list(v.picklist(kindsOfBook))),
     year: some(whole(1400, 2100)),
     publisher: some(text(120)),
     isbn: some(v.pipe(v.string(), v.trim(), v.regex(/^[\d -]{9,16}[\dXx]$/), v.examples(['978-0-00-000000-2']))),

@@ -12,7 +12,7 @@ import { makeIndex, type FindIndex, type ToFind } from '../../../src/core/find/f
 import { fold, foldedWords } from '../../../src/core/find/fold.ts';
 import { slipsBetween } from '../../../src/core/find/slips.ts';
 import { readPack } from '../../../src/core/pack/read-pack.ts';
-import { families, grades, kinds, ways } from '../../../src/core/pack/schema.ts';
+import { families, grades, kinds, kindsOfBook, ways } from '../../../src/core/pack/schema.ts';
 import { toFind } from '../../../src/outputs/find-files.ts';
 
 const chosenBy = (fields: Partial<Choice>) => choiceFrom({ get: (name) => fields[name as keyof Choice] ?? '' });
@@ -79,10 +79,18 @@ function crowd(count: number, language: string): readonly ToFind[] {
     pack: {
       title: `${word()} ${word()} ${word()}`,
       summary: sentence(),
-      book: { title: `${word()} ${number}`, author: `${word()} ${word()}`, openings: 12, words: 300, rights: of(['in copyright', 'our own'] as const) },
+      book: {
+        title: `${word()} ${number}`,
+        author: `${word()} ${word()}`,
+        openings: 12,
+        words: 300,
+        ...(number % 5 > 0 && { kinds: [of(kindsOfBook), of(kindsOfBook)] }),
+        rights: of(['in copyright', 'our own'] as const),
+      },
       by: { name: 'Somebody', school: `School ${number % 9}`, licence: 'CC0 1.0', ...(number % 2 === 0 && { reviewed: `202${number % 7}-03-01` }) },
       for: { grades: [of(grades)], minutes: 10 + (number % 4) * 5 },
       aims: [{ skill: `Skill ${number % 70}` }],
+      ...(number % 3 === 0 && { recording: { permission: 'ours' } }),
       words: [{ word: word(), meaning: '', situation: '' }],
       feelings: [{ word: 'x', family: of(families), strength: 1, situation: '' }],
       stops: [{ id: 'a', at: { opening: 1, cue: '', picture: 'shown' }, ask: '', kind: of(kinds), depth: 1, answer: of(ways) }],
@@ -130,12 +138,15 @@ describe('what is chosen', () => {
   const index = makeIndex('en', packs);
   const all = packs.map(({ pack, listed }) => ({ pack, url: listed.url }));
 
-  test('grade, minutes, way, kind, feeling, skill, school, rights and review are each and together what a plain look through all packs gives', () => {
+  test('grade, minutes, kind of book, way, kind of stop, feeling, skill, school, rights, recording and review are each and together what a plain look through all packs gives', () => {
     fc.assert(
       fc.property(
         fc.record({
           grade: fc.constantFrom('', ...grades),
           minutes: fc.constantFrom('', '10', '20'),
+          book: fc.constantFrom('', ...kindsOfBook),
+          skill: fc.constantFrom('', '', 'Skill 3'),
+          recording: fc.constantFrom('', '1'),
           way: fc.constantFrom('', ...ways),
           kind: fc.constantFrom('', ...kinds),
           feeling: fc.constantFrom('', ...families),
@@ -149,6 +160,9 @@ describe('what is chosen', () => {
               ({ pack }) =>
                 (wanted.grade === '' || pack.for.grades.some((each) => each === wanted.grade)) &&
                 (wanted.minutes === '' || pack.for.minutes <= Number(wanted.minutes)) &&
+                (wanted.book === '' || (pack.book.kinds ?? []).some((each) => each === wanted.book)) &&
+                (wanted.skill === '' || (pack.aims ?? []).some(({ skill }) => skill === wanted.skill)) &&
+                (wanted.recording === '' || pack.recording !== undefined) &&
                 (wanted.way === '' || pack.stops.some((stop) => stop.answer === wanted.way)) &&
                 (wanted.kind === '' || pack.stops.some((stop) => stop.kind === wanted.kind)) &&
                 (wanted.feeling === '' || (pack.feelings ?? []).some(({ family }) => family === wanted.feeling)) &&
@@ -205,6 +219,16 @@ describe('words', () => {
     expect(slipsBetween(a, b, 5)).toBe(slips);
     expect(slipsBetween(b, a, 5)).toBe(slips);
     expect(slipsBetween(a, b, slips - 1)).toBeUndefined();
+  });
+
+  test('a word that is there is no slip of one two letters away; with nothing nearer, two slips are forgiven', () => {
+    const words = ['fable', 'garden', 'marble', 'marbles'];
+    const meant = (asked: string) => (meantBy(asked, words)[0] ?? []).map(({ place }) => words[place]);
+    expect(meant('marble')).toEqual(['marble', 'marbles']);
+    expect(meant('mable')).toEqual(['marble', 'fable']);
+    expect(meant('graden')).toEqual(['garden']);
+    expect(meant('gradn')).toEqual([]);
+    expect(meant('graedn')).toEqual(['garden']);
   });
 
   test('signs that mean something elsewhere are words or nothing, never a fault', () => {
