@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readdir, readFile, rename, utimes, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, utimes } from 'node:fs/promises';
 import { basename, dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, type BuildOptions, type Metafile } from 'esbuild';
+import { readSealed, sealed, writeWhole } from './kept.ts';
 
 /** The only door to esbuild. What it made is kept by the content of everything it was made from: most builds change a pack and no code. */
 
@@ -37,23 +38,17 @@ export async function bundler(cache: string): Promise<Bundler> {
   return async (options) => {
     const asked = JSON.stringify(options).replaceAll(JSON.stringify(root).slice(1, -1), '');
     const file = join(folder, `${createHash('sha256').update(code).update(asked).digest('hex').slice(0, 32)}.json`);
-    const kept = await readFile(file, 'utf8').then(
-      (text) => JSON.parse(text) as Bundle,
-      () => undefined,
-    );
-    if (kept) {
+    const kept = await readSealed(file);
+    if (kept !== undefined) {
       const now = new Date();
       await utimes(file, now, now).catch(() => undefined);
-      return kept;
+      return JSON.parse(kept) as Bundle;
     }
     const { outputFiles, metafile } = await build(options);
     const outputs = Object.entries(metafile?.outputs ?? {}).map(([path, { entryPoint, imports }]) => [path, { imports, ...(entryPoint !== undefined && { entryPoint }) }] as const);
     const made: Bundle = { files: outputFiles.map(({ path, text }) => ({ name: basename(path), text })), packages: packagesIn(metafile), outputs: Object.fromEntries(outputs) };
     await mkdir(folder, { recursive: true });
-    // Another build may be at the same: whoever is last puts a whole file over a whole file.
-    const beside = `${file}.${String(process.pid)}.${String(performance.now())}`;
-    await writeFile(beside, JSON.stringify(made));
-    await rename(beside, file);
+    await writeWhole(file, sealed(JSON.stringify(made)));
     return made;
   };
 }

@@ -5,11 +5,18 @@ import { pageHtml } from '../../layouts/page.tsx';
 import { fileOf } from '../outputs/addresses.ts';
 import type { Page } from '../outputs/views.ts';
 
+/** Pages of one run. The engine keeps all that it has made until it ends: two thousand packs at once need more than half a gigabyte. */
+const mostAtOnce = 500;
+
 /**
  * The only door to Eleventy. It is given an empty folder, and one paginated virtual template for each kind of
  * page; packs are data that we have read ourselves and never its templates, so nothing in a pack is ever run.
  */
 export async function writePages(pages: readonly Page[], output: string, cache: string): Promise<void> {
+  for (let start = 0; start < pages.length; start += mostAtOnce) await writeSome(pages.slice(start, start + mostAtOnce), output, cache);
+}
+
+async function writeSome(pages: readonly Page[], output: string, cache: string): Promise<void> {
   const empty = await mkdtemp(join(cache, 'no-input-'));
   const failures: unknown[] = [];
   try {

@@ -17,7 +17,10 @@ export async function keepTimes(next: string, place: string): Promise<number> {
     const [now, then] = await Promise.all([stat(path), stat(before).catch(() => undefined)]);
     const alike = then?.isFile() === true && now.size === then.size && (await readFile(path)).equals(await readFile(before));
     // Whole seconds: finer ones are lost on the way to many places, and then look like a change.
-    const seconds = Math.floor((alike ? then.mtimeMs : now.mtimeMs) / 1000);
+    const of = (ms: number): number => Math.floor(ms / 1000);
+    const fresh = of(now.mtimeMs);
+    // Other bytes never come with the size and the time of the old ones, not even from a clock that was set back.
+    const seconds = alike ? of(then.mtimeMs) : then?.size === now.size && of(then.mtimeMs) === fresh ? fresh + 1 : fresh;
     await utimes(path, seconds, seconds).catch(() => undefined);
     if (alike) same += 1;
   }

@@ -1,11 +1,12 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { availableParallelism } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import { charactersIn } from './glyphs.ts';
+import { holds, sumOf, writeWhole } from './kept.ts';
 
 /** Sheets set by Typst as tagged PDF (PDF/UA-1 as the compiler checks it), the same bytes for the same sheet, kept by the hash of all that goes into one. */
 
@@ -54,8 +55,8 @@ export async function makePdfs(jobs: readonly PdfJob[], options: PdfOptions): Pr
     const text = JSON.stringify(data);
     const hash = createHash('sha256').update(`${recipe}\n${template}\n${text}`).digest('hex').slice(0, 24);
     const name = kept.get(hash);
-    if (name === undefined) missing.push({ index, hash, job: { job: index, template: `${template}.typ`, data: text, pictures } });
-    else results[index] = { made: true, from: join(folder, name), pages: pagesOf(name) };
+    if (name === undefined || !(await holds(join(folder, name), partsOf(name)[2]))) missing.push({ index, hash, job: { job: index, template: `${template}.typ`, data: text, pictures } });
+    else results[index] = { made: true, from: join(folder, name), pages: Number(partsOf(name)[1]) };
   }
   try {
     let done = 0;
@@ -97,6 +98,10 @@ async function oneThread<W extends { readonly job: Job }>(queue: W[], program: U
       await told(work, answer);
       if (thread.threadId === -1) thread = await begin(program);
     }
+  } catch (error) {
+    // The others are not to go on with what nobody waits for any more.
+    queue.length = 0;
+    throw error;
   } finally {
     await thread.terminate();
   }
@@ -134,21 +139,19 @@ function answerOf<A>(thread: Worker, job?: Job): Promise<A> {
   });
 }
 
-/** Kept files by their hash. A file's name is `hash-pages.pdf`. */
+/** Kept files by their hash. A file's name is `hash-pages-sum.pdf`, the sum being that of its bytes. */
 async function keptIn(folder: string): Promise<ReadonlyMap<string, string>> {
   const names = await readdir(folder);
-  return new Map(names.filter((name) => name.endsWith('.pdf')).map((name) => [name.split('-')[0] ?? '', name]));
+  return new Map(names.filter((name) => partsOf(name).length === 3).map((name) => [partsOf(name)[0] ?? '', name]));
 }
 
-function pagesOf(name: string): number {
-  return Number(/-(\d+)\.pdf$/.exec(name)?.[1] ?? 0);
+function partsOf(name: string): readonly string[] {
+  return name.endsWith('.pdf') ? name.slice(0, -'.pdf'.length).split('-') : [];
 }
 
 async function keep(folder: string, hash: string, { pages, pdf }: Extract<Answer, { pages: number }>): Promise<string> {
-  const path = join(folder, `${hash}-${String(pages)}.pdf`);
-  const unfinished = `${path}.${String(process.pid)}.part`;
-  await writeFile(unfinished, pdf);
-  await rename(unfinished, path);
+  const path = join(folder, `${hash}-${String(pages)}-${sumOf(pdf)}.pdf`);
+  await writeWhole(path, pdf);
   return path;
 }
 

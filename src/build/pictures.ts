@@ -1,10 +1,11 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readFile, rename, stat, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { longestSide } from '../core/check/picture-files.ts';
 import type { PictureFile } from '../core/pack/pack.ts';
 import type { PictureSize } from '../outputs/views.ts';
+import { holds, isOfDisk, readSealed, sealed, sumOf, writeWhole } from './kept.ts';
 import { metadataOf } from './picture-metadata.ts';
 
 /** The only door to sharp. No picture is published as it came: each is decoded, turned upright and written anew without metadata. */
@@ -52,9 +53,14 @@ export interface MadePicture {
   readonly files: readonly { readonly url: string; readonly from: string }[];
 }
 
-/** The published sizes of one picture, from the cache when the same bytes were made before. Undefined when it cannot be decoded. */
+/**
+ * The published sizes of one picture, from the cache when the same bytes were made before. Undefined when it cannot be decoded, or has gone since it was looked at.
+ *
+ * @throws What the disk says when the sizes cannot be kept: the picture is not to blame.
+ */
 export async function makePicture(path: string, name: string, folderUrl: string, cache: string): Promise<MadePicture | undefined> {
-  const bytes = await readFile(path);
+  const bytes = await readFile(path).catch(() => undefined);
+  if (!bytes) return undefined;
   const hash = createHash('sha256').update(recipe).update(bytes).digest('hex').slice(0, 16);
   const folder = join(cache, 'pictures', hash);
   const sizes = (await readSizes(folder)) ?? (await makeSizes(bytes, folder));
@@ -79,17 +85,17 @@ interface Sizes {
   readonly width: number;
   readonly height: number;
   readonly widths: readonly number[];
+  /** The sum of each file, by its name. */
+  readonly sums: Readonly<Record<string, string>>;
 }
 
-/** The cache's own note of what a folder holds, written last; without it the folder counts as unfinished. */
+/** The cache's own note of what a folder holds, written last; without it, or when a file is not what was written, the folder counts as unfinished. */
 async function readSizes(folder: string): Promise<Sizes | undefined> {
-  try {
-    const sizes = JSON.parse(await readFile(join(folder, 'sizes.json'), 'utf8')) as Sizes;
-    for (const width of sizes.widths) if ((await stat(join(folder, `${String(width)}.jpg`))).size === 0) return undefined;
-    return sizes;
-  } catch {
-    return undefined;
-  }
+  const note = await readSealed(join(folder, 'sizes.json'));
+  if (note === undefined) return undefined;
+  const sizes = JSON.parse(note) as Sizes;
+  for (const [name, sum] of Object.entries(sizes.sums)) if (!(await holds(join(folder, name), sum))) return undefined;
+  return sizes;
 }
 
 async function makeSizes(bytes: Buffer, folder: string): Promise<Sizes | undefined> {
@@ -98,25 +104,25 @@ async function makeSizes(bytes: Buffer, folder: string): Promise<Sizes | undefin
     const { width, height } = (await sharp(bytes, { limitInputPixels: mostPixels }).metadata()).autoOrient;
     if (Math.max(width, height) > longestSide) return undefined;
     const wanted = [...new Set(widths.map((each) => Math.min(each, width)))];
+    const sums: Record<string, string> = {};
     await mkdir(folder, { recursive: true });
+    const keep = async (name: string, made: Buffer): Promise<void> => {
+      await writeWhole(join(folder, name), made);
+      sums[name] = sumOf(made);
+    };
     for (const each of wanted) {
       const resized = upright.clone().resize({ width: each, withoutEnlargement: true });
-      await writeWhole(join(folder, `${String(each)}.webp`), await resized.clone().webp({ quality: 78 }).toBuffer());
+      await keep(`${String(each)}.webp`, await resized.clone().webp({ quality: 78 }).toBuffer());
       // JPEG knows no transparency: what is see-through lies on white paper.
-      await writeWhole(join(folder, `${String(each)}.jpg`), await resized.clone().flatten({ background: '#ffffff' }).jpeg({ quality: 80, mozjpeg: true }).toBuffer());
+      await keep(`${String(each)}.jpg`, await resized.clone().flatten({ background: '#ffffff' }).jpeg({ quality: 80, mozjpeg: true }).toBuffer());
     }
-    const sizes: Sizes = { width, height, widths: wanted };
-    await writeWhole(join(folder, 'sizes.json'), Buffer.from(JSON.stringify(sizes)));
+    const sizes: Sizes = { width, height, widths: wanted, sums };
+    await writeWhole(join(folder, 'sizes.json'), sealed(JSON.stringify(sizes)));
     return sizes;
-  } catch {
+  } catch (error) {
+    if (isOfDisk(error)) throw error;
     return undefined;
   }
-}
-
-async function writeWhole(path: string, bytes: Buffer): Promise<void> {
-  const unfinished = `${path}.${String(process.pid)}.part`;
-  await writeFile(unfinished, bytes);
-  await rename(unfinished, path);
 }
 
 /** A PNG drawn from our own SVG source, for the demo library. Packs' SVG files are never opened. */

@@ -1,8 +1,10 @@
-import { randomBytes } from 'node:crypto';
-import { chmod, copyFile, mkdir, mkdtemp, open, readdir, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { renameSync, rmSync } from 'node:fs';
+import { chmod, copyFile, mkdir, mkdtemp, readdir, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import { CannotPublish } from './cannot-publish.ts';
+import { exchange } from './exchange.ts';
 import { keepTimes } from './keep-times.ts';
+import { takeLock } from './lock.ts';
 
 /** Puts a finished site in the old one's place. Nothing of the old site is touched before the new one is whole. */
 
@@ -23,11 +25,12 @@ export async function stage(site: string): Promise<Staging> {
   const place = resolve(site);
   await refuseForeignFolder(place);
   await mkdir(dirname(place), { recursive: true });
-  const unlock = await lock(`${place}.lock`);
+  const lock = await takeLock(`${place}.lock`);
   const old = `${place}.old`;
   try {
     await putBack(place, old);
-    const folder = await mkdtemp(join(dirname(place), `.${basename(place)}.next-`));
+    await clearUnfinished(place);
+    const folder = await mkdtemp(join(dirname(place), unfinished(place)));
     // Such a folder is its owner's alone; a web server is often another user.
     await chmod(folder, 0o777 & ~process.umask());
     return {
@@ -35,18 +38,40 @@ export async function stage(site: string): Promise<Staging> {
       publish: async () => {
         await writeFile(join(folder, '.gitignore'), siteMark);
         await keepTimes(folder, place);
+        if (!(await lock.isOurs())) throw new CannotPublish('Another build began to write this site. This one has published nothing; run it again.');
         await swap(folder, place, old);
-        await unlock();
+        await lock.release();
       },
       discard: async () => {
-        await rm(folder, { recursive: true, force: true });
-        await unlock();
+        // Writers that were at work beside the one that failed make folders again; what they leave goes when the process ends.
+        removedAtExit(folder);
+        await rm(folder, { recursive: true, force: true }).catch(() => undefined);
+        await lock.release();
       },
     };
   } catch (error) {
-    await unlock();
+    await lock.release();
     throw error;
   }
+}
+
+/** How the folders begin in which new sites are made. */
+const unfinished = (place: string): string => `.${basename(place)}.next-`;
+
+/** Whoever has the lock is alone here: folders of builds that were killed are nobody's. */
+async function clearUnfinished(place: string): Promise<void> {
+  const beside = await readdir(dirname(place));
+  for (const name of beside) if (name.startsWith(unfinished(place))) await rm(join(dirname(place), name), { recursive: true, force: true }).catch(() => undefined);
+}
+
+const discarded = new Set<string>();
+function removedAtExit(folder: string): void {
+  if (discarded.size === 0) {
+    process.once('exit', () => {
+      for (const each of discarded) rmSync(each, { recursive: true, force: true });
+    });
+  }
+  discarded.add(folder);
 }
 
 /** The site of ours that a path lies in, if there is one: the nearest folder above it that bears our mark, or the place where a site goes by default. */
@@ -62,17 +87,29 @@ export async function siteAround(path: string): Promise<string | undefined> {
   }
 }
 
+/**
+ * The new site takes the old one's name. Where the system can exchange two names in one step there is a whole site at every
+ * instant, whoever kills us. Elsewhere there is none for the time between two renames, some hundredth of a millisecond.
+ */
 async function swap(next: string, place: string, old: string): Promise<void> {
   await rm(old, { recursive: true, force: true });
-  const had = await exists(place);
-  if (had) await rename(place, old);
+  if (!(await exists(place))) await rename(next, place);
+  else if (await exchange(next, place)) await rm(next, { recursive: true, force: true }).catch(() => undefined);
+  else {
+    renameTwice(next, place, old);
+    await rm(old, { recursive: true, force: true }).catch(() => undefined);
+  }
+}
+
+/** In one go, so that nothing of this process, and no signal that it hears, comes between. */
+function renameTwice(next: string, place: string, old: string): void {
+  renameSync(place, old);
   try {
-    await rename(next, place);
+    renameSync(next, place);
   } catch (error) {
-    if (had) await rename(old, place);
+    renameSync(old, place);
     throw error;
   }
-  await rm(old, { recursive: true, force: true });
 }
 
 /** A build that was killed between the two renames of a swap left the site under its other name. */
@@ -88,36 +125,6 @@ async function refuseForeignFolder(place: string): Promise<void> {
   const mark = await readFile(join(place, '.gitignore'), 'utf8').catch(() => undefined);
   if (mark !== siteMark) {
     throw new CannotPublish(`"${place}" holds something that is no site made by bookfellow. Name an empty place for the site, so that nothing is lost.`);
-  }
-}
-
-async function lock(path: string): Promise<() => Promise<void>> {
-  const mark = `${String(process.pid)} ${randomBytes(6).toString('hex')}`;
-  for (let tries = 0; tries < 3; tries++) {
-    try {
-      const file = await open(path, 'wx');
-      await file.writeFile(mark);
-      await file.close();
-      return async () => {
-        if ((await readFile(path, 'utf8').catch(() => '')) === mark) await rm(path, { force: true });
-      };
-    } catch (error) {
-      if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
-      const owner = Number.parseInt(await readFile(path, 'utf8').catch(() => ''), 10);
-      if (isAlive(owner)) throw new CannotPublish(`Another build (process ${String(owner)}) is writing this site. Wait until it is done.`, { cause: error });
-      await rm(path, { force: true });
-    }
-  }
-  throw new CannotPublish('Another build is writing this site. Wait until it is done.');
-}
-
-function isAlive(process_: number): boolean {
-  if (!Number.isInteger(process_) || process_ <= 0) return false;
-  try {
-    process.kill(process_, 0);
-    return true;
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code === 'EPERM';
   }
 }
 
@@ -144,6 +151,16 @@ export async function writeFiles(folder: string, files: readonly SiteFile[]): Pr
       await mkdir(dirname(path), { recursive: true });
       folders.add(dirname(path));
     }
-    await ('text' in file ? writeFile(path, file.text) : copyFile(file.from, path));
+    if ('text' in file) await writeFile(path, file.text);
+    else await copyWhole(file.from, path);
+  }
+}
+
+async function copyWhole(from: string, path: string): Promise<void> {
+  try {
+    await copyFile(from, path);
+  } catch (error) {
+    if (await exists(from)) throw error;
+    throw new CannotPublish(`"${from}" went away while the site was made. The site is as it was; run it again.`, { cause: error });
   }
 }

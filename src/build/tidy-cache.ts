@@ -37,5 +37,20 @@ export async function tidyCache(cache: string, used: Iterable<string>, now = Dat
       }
     }
   }
+  // Empty folders for the engine, left by builds that were killed; one of today may be in use.
+  for (const name of await readdir(cache).catch((): string[] => [])) {
+    const path = join(cache, name);
+    if (
+      !name.startsWith('no-input-') ||
+      now -
+        (await stat(path).then(
+          ({ mtimeMs }) => mtimeMs,
+          () => now,
+        )) <
+        day
+    )
+      continue;
+    await rm(path, { recursive: true, force: true }).catch(() => undefined);
+  }
   return removed;
 }

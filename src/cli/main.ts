@@ -51,9 +51,29 @@ export async function main(args: readonly string[]): Promise<number> {
 
 /** Disk errors in words that somebody can act on. */
 function whyOf(error: unknown): string {
-  const code = (error as NodeJS.ErrnoException).code;
-  if (code === 'ENOSPC') return 'the disk is full. Make some room and try again.';
-  if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS') return `this place may not be written to (${(error as NodeJS.ErrnoException).path ?? ''}).`;
-  if (code === 'EADDRINUSE') return 'the port is already in use. Choose another with --port or PORT.';
-  return error instanceof Error ? error.message : String(error);
+  const { code, path = '' } = error as NodeJS.ErrnoException;
+  switch (code) {
+    case 'ENOSPC':
+    case 'EDQUOT':
+      return 'the disk is full. Make some room and try again.';
+    case 'EFBIG':
+      return 'this disk, or a limit of this machine, allows no file of that size.';
+    case 'EACCES':
+    case 'EPERM':
+    case 'EROFS':
+      return `this place may not be written to (${path}).`;
+    case 'ENOTDIR':
+      return `a file stands where a folder is needed (on the way to ${path}).`;
+    case 'EIO':
+      return 'the disk could not be read or written. Look whether it is sound, and try again.';
+    case 'EMFILE':
+    case 'ENFILE':
+      return 'too many files are open on this machine. Close other programs and try again.';
+    case 'ENOENT':
+      return `something went away while it was needed (${path}). Run it again.`;
+    case 'EADDRINUSE':
+      return 'the port is already in use. Choose another with --port or PORT.';
+    default:
+      return error instanceof Error ? error.message : String(error);
+  }
 }

@@ -16,7 +16,7 @@ interface Placed {
 /** The index of the packs of one language, and in a library of more than a page its lists page by page. */
 export function browsePages(shown: readonly ShownPack[], language: string, find: readonly Pick<FindFiles, 'language' | 'packs'>[]): readonly Placed[] {
   const packs = byTitle(shown, language);
-  const lists = listsOf(packs, packs.length > packsOnAPage);
+  const lists = listsOf(packs, packs.length > packsOnAPage, language);
   const others = find.filter((each) => each.language !== language);
   return [{ path: 'index/', view: { kind: 'browse', lists, others, count: packs.length } }, ...lists.flatMap(pagesOfList)];
 }
@@ -29,7 +29,7 @@ function pagesOfList(list: BrowseList): readonly Placed[] {
 }
 
 /** Lines of the index in the order in which they stand there. */
-function listsOf(packs: readonly ShownPack[], large: boolean): readonly BrowseList[] {
+function listsOf(packs: readonly ShownPack[], large: boolean, language: string): readonly BrowseList[] {
   const keysOf: Readonly<Record<BrowseGroup, (shown: ShownPack) => readonly string[]>> = {
     letter: ({ pack }) => [letterOf(pack.title)],
     grade: ({ pack }) => pack.for.grades,
@@ -38,6 +38,8 @@ function listsOf(packs: readonly ShownPack[], large: boolean): readonly BrowseLi
     skill: ({ pack }) => (pack.aims ?? []).map(({ skill }) => skill),
     school: ({ pack }) => (pack.by.school === undefined ? [] : [pack.by.school]),
   };
+  // Of the packs' language: that of the machine must not turn the order.
+  const collator = new Intl.Collator(language);
   return browseGroups.flatMap((group) => {
     const byKey = new Map<string, ShownPack[]>();
     for (const shown of packs) {
@@ -48,14 +50,14 @@ function listsOf(packs: readonly ShownPack[], large: boolean): readonly BrowseLi
       }
     }
     const used = new Set<string>();
-    return [...byKey].sort(([a], [b]) => inOrder(group, a, b)).map(([key, of]) => ({ group, key, packs: of, path: large ? `index/${group}/${addressOf(key, used)}/` : undefined }));
+    return [...byKey].sort(([a], [b]) => inOrder(group, a, b, collator)).map(([key, of]) => ({ group, key, packs: of, path: large ? `index/${group}/${addressOf(key, used)}/` : undefined }));
   });
 }
 
-function inOrder(group: BrowseGroup, a: string, b: string): number {
+function inOrder(group: BrowseGroup, a: string, b: string, collator: Intl.Collator): number {
   const places: Partial<Record<BrowseGroup, readonly string[]>> = { grade: grades, book: kindsOfBook, feeling: families };
   const place = (key: string) => places[group]?.indexOf(key) ?? 0;
-  return place(a) - place(b) || a.localeCompare(b);
+  return place(a) - place(b) || collator.compare(a, b);
 }
 
 /** The first letter that a title stands under, without its accent; empty for a title that begins with a sign or a number. */

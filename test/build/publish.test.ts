@@ -84,6 +84,39 @@ describe('publishing', () => {
     expect((await readdir(folder)).sort()).toEqual(['content']);
   });
 
+  test('what builds that were killed left beside the site is cleared away by the next', async () => {
+    const { site, folder } = await smallLibrary({});
+    await mkdir(join(folder, '.site.next-abc123', 'packs'), { recursive: true });
+    await mkdir(join(folder, '.sites.next-ours'));
+    await (await stage(site)).discard();
+    expect((await readdir(folder)).sort()).toEqual(['.sites.next-ours', 'content']);
+  });
+
+  test('a build that another one took for dead publishes nothing', async () => {
+    const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack() });
+    await buildSmall(library);
+    const before = await textsIn(library.site);
+    const staging = await stage(library.site);
+    await writeFile(`${library.site}.lock`, 'somebody else');
+    await expect(staging.publish()).rejects.toThrow(CannotPublish);
+    await staging.discard();
+    expect(await textsIn(library.site)).toEqual(before);
+    expect(await readFile(`${library.site}.lock`, 'utf8')).toBe('somebody else');
+  });
+
+  test('other bytes of the same length never come with the time of the old ones', async () => {
+    const { site, folder } = await smallLibrary({});
+    const day = new Date('2026-09-01T08:00:00Z');
+    for (const text of ['one', 'two']) {
+      const staging = await stage(site);
+      await writeFiles(staging.folder, [{ url: 'index.html', text }]);
+      await utimes(join(staging.folder, 'index.html'), day, day);
+      await staging.publish();
+    }
+    expect(statSync(join(site, 'index.html')).mtimeMs).toBe(day.getTime() + 1000);
+    expect((await readdir(folder)).sort()).toEqual(['content', 'site']);
+  });
+
   test('a site that was moved aside by a build that was killed is put back', async () => {
     const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack() });
     await buildSmall(library);

@@ -2,7 +2,7 @@ import { readingsOf, stopsOf, type Model, type Stop } from '../../core/pack/pack
 import type { Phrases } from '../../core/languages/en.ts';
 import { runSheet, type RunSheetRow } from '../../core/plan/run-sheet.ts';
 import { packUrls } from '../addresses.ts';
-import { linesOf, sheetBase, timingOf, type Line, type Sheet, type SheetData, type SheetInput } from './sheet.ts';
+import { capital, linesOf, sheetBase, timingOf, type Line, type Sheet, type SheetData, type SheetInput } from './sheet.ts';
 
 /** The run sheet on paper: the first reading minute by minute, then the rest of the week. */
 export interface LessonData extends SheetData {
@@ -163,7 +163,7 @@ function laterReadings(input: SheetInput, first: number): readonly LessonReading
       return {
         name: say.sheet.readingN(reading.reading),
         purpose: reading.purpose,
-        stops: numbers.length === 0 ? '' : `${capital(say.sheet.stops(numbers))}.`,
+        stops: numbers.length === 0 ? '' : `${capital(say.sheet.stops(numbers), pack.language)}.`,
         must: must === undefined ? '' : `${say.sheet.mustAsk}: ${say.stop(pack.stops.indexOf(must) + 1).toLocaleLowerCase(pack.language)}.`,
         own: own.map((stop) => stopOf(stop, input, false)),
       };
@@ -182,8 +182,4 @@ function rightsOf({ shown, say }: SheetInput): string {
   ]
     .filter((part) => part !== '')
     .join(' ');
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toLocaleUpperCase() + text.slice(1);
 }

@@ -69,6 +69,11 @@ export function sheetBase({ shown, library, say }: SheetInput, kind: PaperKind):
   };
 }
 
+/** With a capital at its beginning, as the text's own language has it: that of the machine may be another one. */
+export function capital(text: string, language: string): string {
+  return text.charAt(0).toLocaleUpperCase(language) + text.slice(1);
+}
+
 /** A picture for a sheet that shows it `width` pixels wide or less; undefined for an ornament, which paper can do without. */
 export function sheetPicture(picture: BuiltPicture | undefined, width: number, say: Phrases): SheetPicture | undefined {
   const size = picture?.jpeg.find((each) => each.width >= width) ?? picture?.jpeg.at(-1);

@@ -5,7 +5,7 @@ import { mustAskOf } from '../../core/plan/week.ts';
 import type { Phrases } from '../../core/languages/en.ts';
 import { packUrls } from '../addresses.ts';
 import { adviceFor, otherMinutes, type Advice } from './if-time-is-short.ts';
-import { linesOf, sheetBase, timingOf, type Line, type Sheet, type SheetData, type SheetInput } from './sheet.ts';
+import { capital, linesOf, sheetBase, timingOf, type Line, type Sheet, type SheetData, type SheetInput } from './sheet.ts';
 import { firstSentences, shortTo } from './shorten.ts';
 
 /**
@@ -185,7 +185,7 @@ function stopOf(stop: Stop, number: number, { pack, say, telling }: VersionInput
     cue: [readToCue(stop.at.cue), stop.at.picture === 'hidden' ? hide : ''].filter((part) => part !== '').join(' '),
     ask: stop.ask,
     lines: linesOf([
-      [words.how, `${capital(ways)}: ${timingOf(stop, pack.plan.durations, say)}`],
+      [words.how, `${capital(ways, pack.language)}: ${timingOf(stop, pack.plan.durations, say)}`],
       [words.good, good.join(' ')],
       [words.silence, stop.ifQuiet === undefined ? undefined : cut(stop.ifQuiet, telling.silence)],
       [words.have, stop.materials === undefined ? undefined : cut(say.listed(stop.materials))],
@@ -234,8 +234,4 @@ function notesOf({ pack, stops, telling, say }: VersionInput, numberOf: (stop: S
     [words.collect, onPaper.length > 0 ? `${words.booklets(onPaper)} ______` : words.nothing],
     [words.dont, pack.readings.length > 1 ? words.otherReadings : words.noMarks],
   ]);
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toLocaleUpperCase() + text.slice(1);
 }
