@@ -35,6 +35,7 @@ export interface FactsOf {
   'yaml/alias': { readonly name: string };
   'yaml/tag': { readonly tag: string };
   'yaml/too-deep': { readonly most: number };
+  'yaml/too-many': { readonly most: number };
   'pack/unknown-field': { readonly field: string; readonly within: string };
   'pack/misspelt-field': { readonly field: string; readonly within: string; readonly suggestion: string };
   'pack/missing-field': { readonly field: string; readonly within: string };

@@ -25,6 +25,7 @@ const shownElsewhere: Partial<Record<Code, string>> = {
   'file/not-a-file': 'test/build/read-content.test.ts',
   'folder/name': 'test/build/read-content.test.ts',
   'folder/no-pack': 'test/build/read-content.test.ts',
+  'yaml/too-many': 'test/core/pack/limits.test.ts',
   'library/contrast': 'test/core/pack/theme.test.ts',
   'recording/too-large': 'test/core/check/recording.test.ts',
   'paper/no-program': 'test/build/papers.test.ts',

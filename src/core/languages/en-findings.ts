@@ -45,6 +45,8 @@ export const findingsInEnglish: FindingSentences = {
   'yaml/alias': (f) => `"*${f.name}" repeats another part of the file by reference, which packs do not use. Write the text out.`,
   'yaml/tag': (f) => `"${f.tag}" is a type mark, which packs do not use. Put the text in double quotes, or delete the mark.`,
   'yaml/too-deep': (f) => `Lists and groups stand inside one another more than ${String(f.most)} deep here. A pack needs six levels at most.`,
+  'yaml/too-many': (f) =>
+    `The part between the lines of hyphens holds more than ${String(f.most)} fields and items. A full pack has some four hundred, so please look whether something was copied many times.`,
   'pack/unknown-field': (f) => `"${f.field}"${within(f.within)} is not a field of a pack. It is passed over; delete it or check its spelling.`,
   'pack/misspelt-field': (f) => `"${f.field}"${within(f.within)} is not a field of a pack.${meant(f.suggestion)}`,
   'pack/missing-field': (f) => `The field "${f.field}"${within(f.within)} is missing. Add a line "${f.field}: …".`,

@@ -41,6 +41,7 @@ export const findingsInSpanish: FindingSentences = {
   'yaml/alias': (f) => `"*${f.name}" repite otra parte del archivo por referencia, y los paquetes no lo usan. Escriba el texto completo.`,
   'yaml/tag': (f) => `"${f.tag}" es una marca de tipo, y los paquetes no las usan. Ponga el texto entre comillas dobles o borre la marca.`,
   'yaml/too-deep': (f) => `Aquí hay listas y grupos anidados en más de ${String(f.most)} niveles. Un paquete necesita seis como mucho.`,
+  'yaml/too-many': (f) => `La parte entre las líneas de guiones tiene más de ${String(f.most)} campos y elementos. Un paquete completo tiene unos cuatrocientos: mira si algo se copió muchas veces.`,
   'pack/unknown-field': (f) => `"${f.field}"${within(f.within)} no es un campo de un paquete. No se tiene en cuenta; bórrelo o revise cómo está escrito.`,
   'pack/misspelt-field': (f) => `"${f.field}"${within(f.within)} no es un campo de un paquete.${meant(f.suggestion)}`,
   'pack/missing-field': (f) => `Falta el campo "${f.field}"${within(f.within)}. Añada una línea "${f.field}: …".`,

@@ -4,7 +4,7 @@ import type { Raw } from './front-matter.ts';
 import { dropUndefined, inTheFile, leaveOut, renumbered, type Origins } from './leave-out.ts';
 import { nearest } from './nearest.ts';
 import type { Places, Step } from './pack.ts';
-import { asFinding, label, sameCause, type Where } from './schema-findings.ts';
+import { asFinding, causeAt, causeOf, label, type Where } from './schema-findings.ts';
 import { unwrapped, type Shape } from './schema-shape.ts';
 
 /**
@@ -118,22 +118,27 @@ function fitGroup(raw: Raw, entries: Readonly<Record<string, Shape>>, steps: rea
  */
 function withoutFaults(value: unknown, schema: v.GenericSchema, fit: Fit): readonly [sound: unknown, shaped: unknown] {
   let current = dropUndefined(value, fit.origins);
+  const causes = new Set(fit.findings.map(causeOf));
   for (let round = 0; round < 20; round++) {
     const result = v.safeParse(schema, current);
     if (result.success) return [result.output, current];
     fit.partial = true;
-    const told = new Set<string>();
+    const asked = new Set<string>();
     const faults: (readonly Step[])[] = [];
     for (const issue of result.issues) {
       const here = (issue.path ?? []).map((part) => part.key as Step);
       const steps = inTheFile(here, current, fit.origins);
       const key = steps.join('.');
-      if (told.has(key)) continue;
-      told.add(key);
+      if (asked.has(key)) continue;
+      asked.add(key);
       faults.push(here);
-      if (!fit.findings.some((each) => sameCause(each, fit.where(...steps), steps))) fit.findings.push(asFinding(issue, steps, fit.where));
+      // A field that was of the wrong kind is then also missing; that is one mistake, and it has been told.
+      if (causes.has(causeAt(steps, fit.where(...steps)))) continue;
+      const told = asFinding(issue, steps, fit.where);
+      causes.add(causeOf(told));
+      fit.findings.push(told);
     }
-    const pruned = faults.reduce<unknown>((rest, steps) => leaveOut(rest, steps, schema, fit.origins), current);
+    const pruned = leaveOut(current, faults, schema, fit.origins);
     if (pruned === undefined) return [undefined, undefined];
     current = dropUndefined(pruned, fit.origins);
   }

@@ -1,5 +1,5 @@
 import matter from 'gray-matter';
-import { isAlias, isCollection, isMap, isPair, isScalar, isSeq, LineCounter, parseDocument, visit, type Document } from 'yaml';
+import { isAlias, isCollection, isMap, isPair, isScalar, isSeq, LineCounter, parseDocument, visit, type Document, type YAMLMap } from 'yaml';
 import { finding, type Finding, type Outcome, type Place } from '../finding.ts';
 import type { Places } from './pack.ts';
 
@@ -25,6 +25,8 @@ export interface FrontMatterText {
 
 /** Levels of lists and groups inside one another. A pack needs six. */
 const deepest = 20;
+/** Fields, items and values of one front matter. A full pack has about 400; checks that hold all of a list against each other stay quick below this. */
+const mostValues = 4000;
 /** Errors of the YAML parser that are passed on for one file; it can find thousands behind one slip. */
 const mostErrors = 10;
 
@@ -72,7 +74,8 @@ function readYaml(yaml: string, at: (line: number, column: number) => Place, fin
   const document = parseDocument(yaml, {
     lineCounter,
     prettyErrors: false,
-    uniqueKeys: true,
+    // Looked for below: the parser holds each field against all before it, which takes half a minute for 40,000.
+    uniqueKeys: false,
     schema: 'failsafe',
     merge: false,
     strict: true,
@@ -85,18 +88,26 @@ function readYaml(yaml: string, at: (line: number, column: number) => Place, fin
   };
   for (const problem of [...document.errors, ...document.warnings].slice(0, mostErrors)) {
     const place = where(problem.pos[0]);
-    if (problem.code === 'DUPLICATE_KEY') findings.push(finding('yaml/duplicate', 'stop', place, { field: wordAt(yaml, problem.pos[0]) }));
-    else if (problem.code === 'TAG_RESOLVE_FAILED') findings.push(finding('yaml/tag', 'stop', place, { tag: wordAt(yaml, problem.pos[0]) }));
+    if (problem.code === 'TAG_RESOLVE_FAILED') findings.push(finding('yaml/tag', 'stop', place, { tag: wordAt(yaml, problem.pos[0]) }));
     else findings.push(finding('yaml/syntax', 'stop', place, { problem: problem.code }));
   }
+  let values = 0;
   visit(document, {
-    Alias(_, node) {
-      findings.push(finding('yaml/alias', 'stop', where(node.range?.[0] ?? 0), { name: node.source.slice(0, 40) }));
-    },
-    Node(_, node) {
-      if (!isAlias(node) && 'tag' in node && typeof node.tag === 'string' && node.tag.startsWith('!') && !findings.some((each) => each.code === 'yaml/tag')) {
-        findings.push(finding('yaml/tag', 'stop', where(node.range?.[0] ?? 0), { tag: node.tag.slice(0, 40) }));
+    Node(_, node, path) {
+      const offset = node.range?.[0] ?? 0;
+      values += 1;
+      // Brackets in quotes can hide depth from the look at the lines above.
+      const tooMuch = values > mostValues && findings.length === 0 ? finding('yaml/too-many', 'stop', where(offset), { most: mostValues }) : undefined;
+      const tooLow = path.filter(isCollection).length >= deepest ? finding('yaml/too-deep', 'stop', where(offset), { most: deepest }) : undefined;
+      const refused = tooMuch ?? tooLow;
+      if (refused) {
+        findings.push(refused);
+        return visit.BREAK;
       }
+      if (isAlias(node)) findings.push(finding('yaml/alias', 'stop', where(offset), { name: node.source.slice(0, 40) }));
+      else if (node.tag?.startsWith('!') && !findings.some((each) => each.code === 'yaml/tag')) findings.push(finding('yaml/tag', 'stop', where(offset), { tag: node.tag.slice(0, 40) }));
+      if (isMap(node)) for (const again of repeatedFields(node)) findings.push(finding('yaml/duplicate', 'stop', where(again), { field: wordAt(yaml, again) }));
+      return undefined;
     },
   });
   if (findings.some((each) => each.level === 'stop')) return {};
@@ -108,6 +119,17 @@ function readYaml(yaml: string, at: (line: number, column: number) => Place, fin
     return {};
   }
   return data;
+}
+
+/** Where each field begins that stands in its group a second time. */
+function repeatedFields(map: YAMLMap): readonly number[] {
+  const seen = new Set<string>();
+  return map.items.flatMap(({ key }) => {
+    const name = isScalar(key) ? String(key.value) : '';
+    const again = seen.has(name);
+    seen.add(name);
+    return again && isScalar(key) ? [key.range?.[0] ?? 0] : [];
+  });
 }
 
 /** The YAML tree as plain values; null-prototype groups, so that a field called `__proto__` is only a name. */

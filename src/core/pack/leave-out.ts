@@ -38,8 +38,32 @@ export function renumbered(places: Places, value: unknown, origins: Origins): Pl
   return moved;
 }
 
-/** The value without what stands at the steps: without the nearest optional field or list item around it. */
-export function leaveOut(value: unknown, steps: readonly Step[], schema: Shape, origins: Origins): unknown {
+/** The value without what stands at each of the steps: without the nearest optional field or list item around it. Undefined when that is all of it. */
+export function leaveOut(value: unknown, faults: readonly (readonly Step[])[], schema: Shape, origins: Origins): unknown {
+  const out: Out = new Map();
+  for (const steps of faults) {
+    const removable = removableOf(steps, schema);
+    if (removable.length === 0) return undefined;
+    let at = out;
+    for (const [index, step] of removable.entries()) {
+      const below: Out | undefined = at.get(step);
+      // What is left out as a whole needs no look inside.
+      if (below === all) break;
+      const next = index === removable.length - 1 ? all : (below ?? new Map<Step, Out>());
+      at.set(step, next);
+      at = next;
+    }
+  }
+  return without(value, out, origins);
+}
+
+/** What is left out, as a tree of steps, so that thousands of faults cost one walk. */
+type Out = Map<Step, Out>;
+/** The end of a way through the tree: all that stands there. */
+const all: Out = new Map();
+
+/** The steps to the nearest optional field or list item around a fault; none where there is none. */
+function removableOf(steps: readonly Step[], schema: Shape): readonly Step[] {
   let shape: Shape | undefined = schema;
   let removable = 0;
   steps.forEach((step, index) => {
@@ -48,20 +72,23 @@ export function leaveOut(value: unknown, steps: readonly Step[], schema: Shape, 
     if (typeof step === 'number' || next?.type === 'optional') removable = index + 1;
     shape = next;
   });
-  return removable === 0 ? undefined : removed(value, steps.slice(0, removable), origins);
+  return steps.slice(0, removable);
 }
 
-function removed(value: unknown, steps: readonly Step[], origins: Origins): unknown {
-  const [step, ...rest] = steps;
-  if (step === undefined) return undefined;
+function without(value: unknown, out: Out, origins: Origins): unknown {
+  if (out === all) return undefined;
+  const kept = (item: unknown, step: Step): unknown => {
+    const below = out.get(step);
+    return below ? without(item, below, origins) : item;
+  };
   if (Array.isArray(value)) {
-    const list = value.map((item: unknown, index) => (index === step ? removed(item, rest, origins) : item));
+    const list = value.map(kept);
     const before = origins.get(value);
     if (before) origins.set(list, before);
     return list;
   }
   if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, key === step ? removed(item, rest, origins) : (item as unknown)]));
+  return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, kept(item, key)]));
 }
 
 /** The value without undefined items and fields. */

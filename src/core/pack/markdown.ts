@@ -142,17 +142,21 @@ function asidesOf(tokens: readonly Token[], firstLine: number): Body['asides'] {
 }
 
 function picturesOf(tokens: readonly Token[], firstLine: number): readonly BodyPicture[] {
-  return tokens.flatMap((token) => {
-    const children = token.children ?? [];
-    return children.flatMap((child, index) => {
-      if (child.type !== 'image') return [];
-      const linkStart = children.findLastIndex((each, at) => at < index && (each.type === 'link_open' || each.type === 'link_close'));
-      const inLink = children[linkStart]?.type === 'link_open';
-      const linkEnd = children.findIndex((each, at) => at > index && each.type === 'link_close');
-      const others = children.slice(linkStart + 1, linkEnd).filter((each) => each !== child && (each.type === 'image' || textOf(each).trim() !== ''));
-      return [{ file: pictureNameOf(child), alt: child.content, line: firstLine + (token.map?.[0] ?? 0), isWholeLink: inLink && others.length === 0 }];
-    });
-  });
+  const pictures: BodyPicture[] = [];
+  for (const token of tokens) {
+    /** Where the link began that is open, and how much it holds: pictures and words. */
+    let link: { readonly from: number; holds: number } | undefined;
+    for (const child of token.children ?? []) {
+      if (child.type === 'link_open') link = { from: pictures.length, holds: 0 };
+      else if (child.type === 'link_close') {
+        const only = link?.holds === 1 ? pictures[link.from] : undefined;
+        if (link && only) pictures[link.from] = { ...only, isWholeLink: true };
+        link = undefined;
+      } else if (link && (child.type === 'image' || textOf(child).trim() !== '')) link.holds += 1;
+      if (child.type === 'image') pictures.push({ file: pictureNameOf(child), alt: child.content, line: firstLine + (token.map?.[0] ?? 0), isWholeLink: false });
+    }
+  }
+  return pictures;
 }
 
 function kindOf(open: readonly string[]): Block['kind'] {

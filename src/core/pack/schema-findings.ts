@@ -47,10 +47,14 @@ function missing(steps: readonly Step[], where: Where): Finding {
   return finding('pack/missing-field', 'stop', where(...steps), { field: last, within: label(steps.slice(0, -1)) });
 }
 
-/** A field that was of the wrong kind is then also missing; that is one mistake, and it has been told. */
-export function sameCause(told: Finding, place: Place, steps: readonly Step[]): boolean {
-  const field = label(steps);
-  return (told.code === 'pack/wrong-type' || told.code === 'pack/not-a-choice') && told.facts.field === field && told.place.file === place.file && told.place.line === place.line;
+/** What a finding about a field of the wrong kind is known by, so that the same field is not told again as missing; empty for other findings. */
+export function causeOf(told: Finding): string {
+  return told.code === 'pack/wrong-type' || told.code === 'pack/not-a-choice' ? `${String(told.place.line)} ${told.facts.field}` : '';
+}
+
+/** What a finding about the field at some steps would be known by. */
+export function causeAt(steps: readonly Step[], place: Place): string {
+  return `${String(place.line)} ${label(steps)}`;
 }
 
 /** How a field is named to its author: `stops 3: ask`, counting from 1. */
