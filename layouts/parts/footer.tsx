@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { isInEnglish, isPartlyEnglish, phrasesFor } from '../../src/core/languages/pick-language.ts';
 import { rootOf } from '../../src/outputs/addresses.ts';
 import type { Page } from '../../src/outputs/views.ts';
+import { Contact } from './contact.tsx';
 import { NavLinks } from './nav-links.tsx';
 import { Sprig } from './ornaments.tsx';
 
@@ -45,16 +46,4 @@ export function Footer({ page }: { readonly page: Page }): JSX.Element {
 
 function ofABook({ view }: Page): boolean {
   return view.kind === 'family' || view.kind === 'booklet' || view.kind === 'lesson' || view.kind === 'recording';
-}
-
-/** Whom to ask; a mail or web address becomes a link. */
-function Contact({ text }: { readonly text: string }): JSX.Element {
-  if (/^[^\s@<>"]+@[^\s@<>"]+$/.test(text)) return <a href={`mailto:${text}`}>{text}</a>;
-  if (/^https?:\/\/[^\s<>"]+$/.test(text))
-    return (
-      <a href={text} rel="noreferrer">
-        {text}
-      </a>
-    );
-  return <>{text}</>;
 }

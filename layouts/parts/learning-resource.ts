@@ -1,3 +1,4 @@
+import type { Owner } from '../../src/core/pack/library-sources.ts';
 import type { PackView, PageOf } from '../../src/outputs/views.ts';
 
 /** Usual ages of a grade in the United States (common practice, no source). */
@@ -35,6 +36,7 @@ export function learningResource(page: PageOf<PackView>): object {
     learningResourceType: 'read-aloud companion',
     audience: { '@type': 'Audience', audienceType: 'families and teachers' },
     author: { '@type': 'Person', name: pack.by.name },
+    ...(pack.owner && { provider: providerOf(pack.owner) }),
     license: pack.by.licence,
     isAccessibleForFree: true,
     ...(pack.by.reviewed === undefined ? {} : { dateModified: pack.by.reviewed }),
@@ -55,4 +57,10 @@ export function learningResource(page: PageOf<PackView>): object {
     // A film may flash, and nobody has measured it: of a pack with one, nothing is said.
     ...(recording === undefined ? { accessibilityHazard: ['none'] } : {}),
   };
+}
+
+/** Whose folder of the library it came from. A contact that is neither a mail nor a web address is for people alone. */
+function providerOf({ name, contact = '' }: Owner): object {
+  const reach = /^[^\s@]+@[^\s@]+$/.test(contact) ? { email: contact } : /^https?:\/\/\S+$/.test(contact) ? { url: contact } : {};
+  return { '@type': 'Organization', name, ...reach };
 }

@@ -1,7 +1,9 @@
 import type { JSX } from 'preact';
+import { Contact } from './contact.tsx';
 import { localeOf } from './language-name.ts';
 import { phrasesFor } from '../../src/core/languages/pick-language.ts';
-import type { PackFields } from '../../src/core/pack/pack.ts';
+import type { Pack } from '../../src/core/pack/pack.ts';
+import type { Owner } from '../../src/core/pack/library-sources.ts';
 import { linkFrom } from '../../src/outputs/addresses.ts';
 import type { PageOf, PackView, ShownPack } from '../../src/outputs/views.ts';
 
@@ -24,14 +26,37 @@ export function Versions({ page }: { readonly page: PageOf<PackView> }): JSX.Ele
 }
 
 /** Who made the companion, under which licence, from what, and when it was last looked over. */
-export function Maker({ pack, language }: { readonly pack: PackFields; readonly language: string }): JSX.Element {
+export function Maker({ pack, language }: { readonly pack: Pack; readonly language: string }): JSX.Element {
   const say = phrasesFor(language).book;
   const { by, translation } = pack;
   const lines = [say.companionBy(by.name, by.school), say.licence(by.licence)];
   if (translation) lines.push([say.translated(translation.by), ...(translation.checkedBy === undefined ? [] : [say.checked(translation.checkedBy)])].join(phrasesFor(language).comma));
   if (by.basedOn !== undefined) lines.push(say.basedOn(by.basedOn));
   if (by.reviewed !== undefined) lines.push(say.reviewed(dateIn(by.reviewed, language)));
-  return <p class="maker">{lines.map((line) => `${line}.`).join(' ')}</p>;
+  return (
+    <p class="maker">
+      {lines.map((line) => `${line}.`).join(' ')}
+      {pack.owner && <From owner={pack.owner} language={language} />}
+    </p>
+  );
+}
+
+/** Whose folder of the library a companion came from, and how to reach them. */
+function From({ owner, language }: { readonly owner: Owner; readonly language: string }): JSX.Element {
+  const say = phrasesFor(language).book;
+  return (
+    <>
+      {' '}
+      {say.from(owner.name)}
+      {owner.contact !== undefined && (
+        <>
+          {' ('}
+          <Contact text={owner.contact} />)
+        </>
+      )}
+      .
+    </>
+  );
 }
 
 /** A day as people write it in a language. */

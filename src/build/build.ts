@@ -1,5 +1,5 @@
 import { mkdir, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { inOrder, stops, type Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
 import { findFiles } from '../outputs/find-files.ts';
@@ -15,6 +15,7 @@ import { makePapers } from './papers.ts';
 import { readProse } from './read-prose.ts';
 import { stage, writeFiles } from './publish.ts';
 import type { Told } from '../outputs/through-stages.ts';
+import { onDisk, type Content } from './read-content.ts';
 import { readWholeLibrary } from './read-library.ts';
 import { tidyCache } from './tidy-cache.ts';
 
@@ -47,6 +48,8 @@ export interface Built {
   /** Packs that a finding kept off the site. */
   readonly leftOut: number;
   readonly pages: number;
+  /** The folders that were read: the content, and the sources that its settings name. */
+  readonly folders: readonly string[];
 }
 
 /** Six stages: read, check, measure, plan, render, publish. */
@@ -55,11 +58,11 @@ export async function build(options: BuildOptions): Promise<Built> {
   const { content, library, told, findings } = await readWholeLibrary(options.content, options.today);
 
   const sound = told.filter((each) => each.pack && !stops(each.findings));
-  const bare = await showPacks(sound, library, options);
+  const bare = await showPacks(sound, content, options);
   const shown = options.paper === true ? await withPapers(bare, library, options) : bare;
   const prose = readProse(content.pages, library, content.roster);
   const everything = inOrder([...findings, ...shown.findings, ...prose.findings]);
-  const result = { findings: everything, published: shown.packs.length, leftOut: new Set(told.map((each) => each.source.file)).size - shown.packs.length };
+  const result = { findings: everything, published: shown.packs.length, leftOut: new Set(told.map((each) => each.source.file)).size - shown.packs.length, folders: content.roots.map(({ at }) => at) };
   if (options.strict && stops(everything)) return { ...result, published: 0, pages: 0 };
 
   const bundle = await bundler(options.cache);
@@ -114,13 +117,13 @@ async function withPapers(bare: ShownPacks, library: Library, options: BuildOpti
   return { packs: papers.packs, files: [...bare.files, ...papers.files], findings: [...bare.findings, ...papers.findings] };
 }
 
-async function showPacks(sound: readonly Told[], library: Library, options: BuildOptions): Promise<ShownPacks> {
+async function showPacks(sound: readonly Told[], { library, roots }: Content, options: BuildOptions): Promise<ShownPacks> {
   const packs: Shown['shown'][] = [];
   const files = new Map<string, Shown['files'][number]>();
   const findings: Finding[] = [];
   const all = sound.flatMap((each) => each.pack ?? []);
   for (const [index, pack] of all.entries()) {
-    const one = await showPack(pack, all, library, join(options.content, 'packs', pack.slug, 'pictures'), options.cache);
+    const one = await showPack(pack, all, library, join(dirname(onDisk(roots, pack.file)), 'pictures'), options.cache);
     findings.push(...one.findings);
     if (!stops(one.findings)) {
       packs.push(one.shown);

@@ -15,15 +15,21 @@ const quiet = 60;
 
 /** Builds the library, serves it on this machine, and builds again whenever something in the content or the layouts' styles changes. */
 export async function preview(options: PreviewOptions): Promise<{ readonly address: string; close(): Promise<void> }> {
+  const watching: { watcher?: FSWatcher } = {};
+  let folders: readonly string[] = [];
   const rebuild = async (): Promise<void> => {
     const started = performance.now();
     const built = await build({ ...options, strict: false }).catch((error: unknown) => (error instanceof Error ? error : new Error(String(error))));
     options.tell(built, performance.now() - started);
+    // What library.yaml names as a source is watched from the build on that read it.
+    if (!(built instanceof Error)) folders = built.folders;
+    watching.watcher?.add([...folders]);
   };
   await rebuild();
   const server = await serve(options.site, options.port, options.content);
   const styles = join(fileURLToPath(import.meta.url), '../../../layouts/styles');
-  const watcher = watch([options.content, styles], { ignoreInitial: true, followSymlinks: false });
+  const watcher = watch([options.content, styles, ...folders], { ignoreInitial: true, followSymlinks: false });
+  watching.watcher = watcher;
   const stop = onChange(watcher, async () => {
     await rebuild();
     server.reload();

@@ -1,6 +1,6 @@
 import { versionsOf } from '../core/check/versions.ts';
 import type { Finding } from '../core/finding.ts';
-import { defaultLibrary, readLibrary, type Library } from '../core/pack/library.ts';
+import type { Library } from '../core/pack/library.ts';
 import { throughStages, type Told } from '../outputs/through-stages.ts';
 import { readContent, type Content } from './read-content.ts';
 
@@ -10,11 +10,10 @@ export async function readWholeLibrary(
   today = new Date().toISOString().slice(0, 10),
 ): Promise<{ content: Content; library: Library; told: readonly Told[]; findings: readonly Finding[] }> {
   const content = await readContent(folder);
-  const read = readLibrary(content.library, 'library.yaml');
-  const library = read.value ?? defaultLibrary;
+  const { library } = content;
   const each = content.sources.map((source) => throughStages(source, library, today));
   const told = withVersions(each, library);
-  return { content, library, told, findings: [...content.findings, ...read.findings, ...told.flatMap((one) => one.findings)] };
+  return { content, library, told, findings: [...content.findings, ...told.flatMap((one) => one.findings)] };
 }
 
 /** Findings that need all of a book's packs at once: two in one language, or one in a language that the library does not have. */

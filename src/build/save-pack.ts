@@ -3,7 +3,7 @@ import { copyFile, lstat, mkdir, open, readdir, readFile, rename, rm } from 'nod
 import { basename, dirname, join, resolve, sep } from 'node:path';
 import type { PackFolder } from '../outputs/pack-zip.ts';
 import { longestPackText } from '../outputs/pack-text.ts';
-import { slugOf } from './read-content.ts';
+import { slugOf } from './slug.ts';
 
 /**
  * Puts a pack that came from the form into the content folder. Nothing is written but files of that one pack's folder, no

@@ -1,5 +1,6 @@
 import { realpath } from 'node:fs/promises';
-import { relative, resolve } from 'node:path';
+import { isAbsolute, relative, resolve } from 'node:path';
+import type { Root } from '../build/disk.ts';
 import { readWholeLibrary } from '../build/read-library.ts';
 import { inOrder, stops, type Finding } from '../core/finding.ts';
 import { readArguments } from './arguments.ts';
@@ -14,25 +15,29 @@ import { WrongUse } from './wrong-use.ts';
 export async function run(args: readonly string[]): Promise<number> {
   const { values, flags, rest } = readArguments(args, ['content', 'since'], ['json', 'sarif']);
   const content = await folderThatExists(values.content ?? 'content');
-  const { findings, told } = await readWholeLibrary(content);
+  const {
+    findings,
+    told,
+    content: { roots },
+  } = await readWholeLibrary(content);
   const changed = values.since === undefined ? undefined : await changedSince(content, values.since);
-  const wanted = inOrder(findings.filter((found) => (rest.length === 0 || within(content, rest)(found)) && (changed === undefined || concernedBy(changed)(found))));
+  const wanted = inOrder(findings.filter((found) => (rest.length === 0 || within(roots, rest)(found)) && (changed === undefined || concernedBy(changed)(found))));
   const known = [...told.map((each) => each.source.file), ...findings.map((each) => each.place.file)];
   for (const path of rest) {
-    const inside = insideContent(content, path);
+    const inside = nameOf(roots, path);
     if (!known.some((file) => file === inside || file.startsWith(`${inside}/`))) throw new WrongUse(`There is no pack at "${path}" in ${content}.`);
   }
   if (flags.has('sarif')) console.log(asSarif(wanted, 'en', await belowRoot(content), version));
   else if (flags.has('json')) console.log(asJson(wanted, 'en'));
   else {
-    if (wanted.length > 0) console.log(`${asText(wanted, 'en', wantsColour(process.stdout))}\n`);
+    if (wanted.length > 0) console.log(`${asText(wanted, 'en', wantsColour(process.stdout))}\n\n${whereSourcesLie(roots, wanted)}`.trimEnd() + '\n');
     console.log(`${lookedAt(told.length, rest.length, changed)}: ${inSum(wanted)}.`);
   }
   return stops(wanted) ? 1 : 0;
 }
 
-function within(content: string, paths: readonly string[]): (found: Finding) => boolean {
-  const folders = paths.map((path) => insideContent(content, path));
+function within(roots: readonly Root[], paths: readonly string[]): (found: Finding) => boolean {
+  const folders = paths.map((path) => nameOf(roots, path));
   return (found) => folders.some((folder) => found.place.file === folder || found.place.file.startsWith(`${folder}/`));
 }
 
@@ -48,8 +53,17 @@ async function belowRoot(content: string): Promise<string> {
   return inside === '' || inside.startsWith('..') ? '' : `${inside}/`;
 }
 
-/** A path that a person typed, relative to the content folder: `content/packs/hen/` or plain `hen`. */
-function insideContent(content: string, path: string): string {
-  const inside = relative(content, resolve(path)).replaceAll('\\', '/');
-  return inside.startsWith('..') ? `packs/${path}` : inside;
+/** What findings call a path that a person typed: `content/packs/hen/`, plain `hen`, or a folder of a source. */
+function nameOf(roots: readonly Root[], path: string): string {
+  for (const { at, label } of [...roots].reverse()) {
+    const inside = relative(at, resolve(path)).replaceAll('\\', '/');
+    if (inside !== '' && !inside.startsWith('..') && !isAbsolute(inside)) return label + inside;
+  }
+  return `packs/${path}`;
+}
+
+/** Where the sources lie that findings speak of, for whoever has to open a file there. */
+function whereSourcesLie(roots: readonly Root[], findings: readonly Finding[]): string {
+  const named = roots.filter(({ label }) => label !== '' && findings.some(({ place }) => place.file.startsWith(label)));
+  return named.map(({ at, label }) => `${label} is ${relative('.', at) || '.'}\n`).join('');
 }

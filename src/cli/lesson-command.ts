@@ -1,7 +1,8 @@
 import { readFile } from 'node:fs/promises';
-import { join, relative, resolve } from 'node:path';
+import { dirname, join, relative, resolve } from 'node:path';
 import { makeLocalSheet } from '../build/local-sheet.ts';
 import { siteAround } from '../build/publish.ts';
+import { onDisk } from '../build/read-content.ts';
 import { readWholeLibrary } from '../build/read-library.ts';
 import { readArguments } from './arguments.ts';
 import { folderThatExists } from './folders.ts';
@@ -18,7 +19,7 @@ export async function run(args: readonly string[]): Promise<number> {
   const details = await readFile(values.local, 'utf8').catch(() => {
     throw new WrongUse(`There is no file "${values.local ?? ''}" that can be read here.`);
   });
-  const { told, library } = await readWholeLibrary(content);
+  const { told, library, content: read } = await readWholeLibrary(content);
   const wanted = name.replaceAll('\\', '/').replace(/\/+$/, '');
   const versions = told.filter(({ source }) => [source.slug, source.file].includes(wanted) || wanted.endsWith(`packs/${source.slug}`) || wanted.endsWith(source.file));
   const one = versions.find(({ pack }) => pack?.language === (values.language ?? library.language)) ?? (values.language === undefined ? versions[0] : undefined);
@@ -31,7 +32,7 @@ export async function run(args: readonly string[]): Promise<number> {
     console.error('\nThis pack cannot be read yet, so there is no sheet.');
     return 1;
   }
-  const out = resolve(values.out ?? join(content, 'packs', one.source.slug, 'private', 'substitute.pdf'));
+  const out = resolve(values.out ?? join(dirname(onDisk(read.roots, one.source.file)), 'private', 'substitute.pdf'));
   await refusePublicPlace(out);
   const made = await makeLocalSheet(one.pack, library, details, out);
   if (!made.made) {

@@ -1,7 +1,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { newPack } from '../core/pack/new-pack.ts';
-import { slugOf } from '../build/read-content.ts';
+import { slugOf } from '../build/slug.ts';
 import { readArguments } from './arguments.ts';
 import { folderThatExists } from './folders.ts';
 import { WrongUse } from './wrong-use.ts';

@@ -1,5 +1,5 @@
 import { basename, dirname, resolve } from 'node:path';
-import { readOnePack } from '../build/read-content.ts';
+import { readOnePack } from '../build/read-pack-folder.ts';
 import { checkPack } from '../core/check/check-pack.ts';
 import { longestQuote } from '../core/measure/copy-safety.ts';
 import { measurePassage } from '../core/measure/measure-passage.ts';

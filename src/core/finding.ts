@@ -27,6 +27,8 @@ export interface FactsOf {
   'file/not-a-file': { readonly name: string };
   'folder/name': { readonly folder: string; readonly suggestion: string };
   'folder/no-pack': { readonly folder: string };
+  'source/folder': { readonly owner: string; readonly folder: string; readonly why: 'missing' | 'not a folder' | 'link' | 'unreadable' | 'twice' };
+  'source/clash': { readonly slug: string; readonly others: readonly string[] };
   'front-matter/missing': Record<never, never>;
   'front-matter/unclosed': Record<never, never>;
   'front-matter/not-yaml': { readonly found: string };

@@ -5,7 +5,7 @@ import { readFrontMatter, type Raw } from '../core/pack/front-matter.ts';
 import type { Library } from '../core/pack/library.ts';
 import { readBody } from '../core/pack/markdown.ts';
 import type { Pack, PictureFile, Places, Source } from '../core/pack/pack.ts';
-import { camelKeys } from '../core/pack/read-pack.ts';
+import { camelKeys } from '../core/pack/camel-keys.ts';
 import type { FrontMatter } from '../core/pack/schema.ts';
 import type { PlannedPack } from '../core/plan/plan.ts';
 import { secondsOfStop } from '../core/plan/seconds.ts';

@@ -10,6 +10,7 @@ export function packsJson({ library, shown }: Pick<OutputInput, 'library' | 'sho
     grades: pack.for.grades,
     minutes: pack.for.minutes,
     licence: pack.by.licence,
+    provider: pack.owner && { name: pack.owner.name, contact: pack.owner.contact },
     reviewed: pack.by.reviewed,
     version: pack.by.version,
     'based on': pack.by.basedOn,

@@ -26,7 +26,7 @@ export function throughStages(source: Source, library: Library, today: string): 
 
 /** The same for a pack that has been read. */
 export function afterReading(pack: Pack, source: Source, library: Library, today: string): { readonly pack: PlannedPack; readonly findings: readonly Finding[] } {
-  const checked = checkPack(pack, { roster: source.roster ?? [], today, contact: library.contact, passage: textOfPassage(source, pack.language) });
+  const checked = checkPack(pack, { roster: source.roster ?? [], today, contact: [library.contact, pack.owner?.contact ?? ''].join(' '), passage: textOfPassage(source, pack.language) });
   const passage = measurePassage(checked.value, source);
   const measured = measurePack(checked.value, passage.value);
   const planned = planLesson(measured.value, library);

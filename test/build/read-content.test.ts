@@ -3,7 +3,8 @@ import { spawnSync } from 'node:child_process';
 import { chmod, mkdir, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { readContent, slugOf } from '../../src/build/read-content.ts';
+import { readContent } from '../../src/build/read-content.ts';
+import { slugOf } from '../../src/build/slug.ts';
 import type { Code } from '../../src/core/finding.ts';
 import { smallLibrary, soundPack } from './small-library.ts';
 

@@ -95,6 +95,7 @@ export const ar: Unfinished<Phrases> = {
     translated: (by) => `نقله إلى العربية ${by}`,
     checked: (by) => `راجعه ${by}`,
     reviewed: (date) => `آخر مراجعة: ${date}`,
+    from: (owner) => `من ${owner}`,
     basedOn: (parent) => `استنادًا إلى ${parent}`,
     pictureBy: (credit) => `الرسم: ${credit}`,
     isbn: (isbn) => `ISBN ${isbn}`,

@@ -1,6 +1,7 @@
 import type { Code, FactsOf } from '../finding.ts';
 import { passageFindingsInEnglish, privacyFindingsInEnglish } from './en-findings-private.ts';
 import { altTextInEnglish } from './en-findings-alt-text.ts';
+import { libraryFindingsInEnglish } from './en-findings-library.ts';
 import { balanceInEnglish } from './en-findings-balance.ts';
 
 /** A sentence for each finding: what is wrong, and what to write instead. */
@@ -28,6 +29,7 @@ const yamlProblems: Readonly<Record<string, string>> = {
 
 export const findingsInEnglish: FindingSentences = {
   ...balanceInEnglish,
+  ...libraryFindingsInEnglish,
   'file/unreadable': (f) => `This file cannot be opened (${f.reason}). Check that it exists and that you may read it.`,
   'file/empty': () => 'This file is empty. Begin with "bookfellow new" or copy a pack that works.',
   'file/too-big': (f) => `This file is ${String(f.kilobytes)} kB; a pack may have ${String(f.most)} kB. Is the text of the book in it? That belongs into private/passage.txt.`,

@@ -148,6 +148,7 @@ export const en = {
     translated: (by: string) => `Put into English by ${by}`,
     checked: (by: string) => `checked by ${by}`,
     reviewed: (date: string) => `Last looked over on ${date}`,
+    from: (owner: string) => `From ${owner}`,
     basedOn: (parent: string) => `Based on ${parent}`,
     pictureBy: (credit: string) => `Picture: ${credit}`,
     isbn: (isbn: string) => `ISBN ${isbn}`,

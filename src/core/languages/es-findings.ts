@@ -1,6 +1,7 @@
 import type { FindingSentences } from './en-findings.ts';
 import { passageFindingsInSpanish, privacyFindingsInSpanish } from './es-findings-private.ts';
 import { altTextInSpanish } from './es-findings-alt-text.ts';
+import { libraryFindingsInSpanish } from './es-findings-library.ts';
 import { balanceInSpanish } from './es-findings-balance.ts';
 
 const kinds = { text: 'un texto', number: 'un número', 'whole number': 'un número entero', list: 'una lista (líneas que empiezan con "- ")', group: 'un grupo de campos', 'yes or no': 'true o false' };
@@ -24,6 +25,7 @@ const yamlProblems: Readonly<Record<string, string>> = {
 
 export const findingsInSpanish: FindingSentences = {
   ...balanceInSpanish,
+  ...libraryFindingsInSpanish,
   'file/unreadable': (f) => `No se puede abrir este archivo (${f.reason}). Compruebe que existe y que tiene permiso para leerlo.`,
   'file/empty': () => 'Este archivo está vacío. Empiece con "bookfellow new" o copie un paquete que funcione.',
   'file/too-big': (f) => `Este archivo pesa ${String(f.kilobytes)} kB; un paquete puede tener ${String(f.most)} kB. ¿Contiene el texto del libro? Ese va en private/passage.txt.`,

@@ -161,6 +161,7 @@ export const es: Phrases = {
     translated: (by) => `Versión en español de ${by}`,
     checked: (by) => `revisada por ${by}`,
     reviewed: (date) => `Última revisión: ${date}`,
+    from: (owner) => `De ${owner}`,
     basedOn: (parent) => `A partir de ${parent}`,
     pictureBy: (credit) => `Dibujo: ${credit}`,
     isbn: (isbn) => `ISBN ${isbn}`,

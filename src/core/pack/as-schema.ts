@@ -152,7 +152,8 @@ function wrongType(expected: Expected, raw: Raw, steps: readonly Step[], fit: Fi
   return undefined;
 }
 
-function isGroup(raw: Raw): raw is { readonly [field: string]: Raw } {
+/** True for a group of fields. */
+export function isGroup(raw: Raw): raw is { readonly [field: string]: Raw } {
   return typeof raw === 'object' && !Array.isArray(raw);
 }
 

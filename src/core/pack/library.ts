@@ -1,10 +1,11 @@
 import * as v from 'valibot';
-import { finding, type Finding, type Outcome } from '../finding.ts';
+import { finding, type Finding, type Outcome, type Place } from '../finding.ts';
 import { fitToSchema } from './as-schema.ts';
 import { durationsSchema, paceSchema } from './durations.ts';
 import { readFrontMatter } from './front-matter.ts';
-import { placeOf, type Fields } from './pack.ts';
-import { camelKeys } from './read-pack.ts';
+import { placeOf, type Fields, type Step } from './pack.ts';
+import { camelKeys } from './camel-keys.ts';
+import { sourcesSchema } from './library-sources.ts';
 import { soundTheme, themeSchema } from './theme.ts';
 
 /** What `content/library.yaml` says about the whole library. */
@@ -20,6 +21,8 @@ const librarySchema = v.object({
   address: v.optional(v.pipe(v.string(), v.url(), v.startsWith('http'))),
   /** Where a visitor can see the packs' files, if they lie in the open: an address in which {file} and {line} stand for both. */
   files: v.optional(v.pipe(v.string(), v.regex(/^https?:\/\/\S*\{file\}\S*$/), v.maxLength(300), v.examples(['https://code.example/library/content/{file}#L{line}']))),
+  /** Folders of others: schools' own checkouts or shares. */
+  sources: sourcesSchema,
   pace: paceSchema,
   durations: durationsSchema,
   theme: themeSchema,
@@ -32,9 +35,15 @@ const librarySchema = v.object({
 
 export type Library = Fields<v.InferOutput<typeof librarySchema>>;
 
+export interface ReadLibrary extends Outcome<Library> {
+  /** Where in the file a value stands. */
+  readonly placeOf: (...steps: readonly Step[]) => Place;
+}
+
 /** The library's settings; a library without the file, or with a faulty one, gets the defaults and the findings. */
-export function readLibrary(text: string | undefined, file: string): Outcome<Library> {
-  if (text === undefined) return { value: defaultLibrary, findings: [] };
+export function readLibrary(text: string | undefined, file: string): ReadLibrary {
+  const atTop = () => ({ file, line: 1, column: 1 });
+  if (text === undefined) return { value: defaultLibrary, findings: [], placeOf: atTop };
   const findings: Finding[] = [];
   const front = readFrontMatter(
     `---\n${text
@@ -45,17 +54,18 @@ export function readLibrary(text: string | undefined, file: string): Outcome<Lib
   );
   // The file has no line of dashes of its own, so each place stands one line lower than in the file.
   const raise = (found: Finding): Finding => ({ ...found, place: { ...found.place, line: Math.max(1, found.place.line - 1) } });
-  if (!front.value) return { value: undefined, findings: front.findings.map(raise) };
+  if (!front.value) return { value: undefined, findings: front.findings.map(raise), placeOf: atTop };
   const { raw, places } = front.value;
   const fitted = fitToSchema(raw, librarySchema, (...steps) => placeOf({ file, places }, ...steps), places, findings);
-  if (fitted.value === undefined) return { value: undefined, findings: [...front.findings, ...findings].map(raise) };
+  if (fitted.value === undefined) return { value: undefined, findings: [...front.findings, ...findings].map(raise), placeOf: atTop };
   const library = camelKeys(fitted.value as v.InferOutput<typeof librarySchema>);
   if (!library.languages.includes(library.language)) {
     findings.push(finding('pack/not-a-choice', 'stop', placeOf({ file, places }, 'language'), { field: 'language', found: library.language, choices: library.languages }));
   }
   const sound = soundTheme(library.theme ?? {}, (field) => placeOf({ file, places }, 'theme', field));
   const value = library.theme === undefined ? library : { ...library, theme: sound.theme };
-  return { value, findings: [...front.findings, ...findings, ...sound.findings].map(raise) };
+  const fromTop = ({ line, ...place }: Place): Place => ({ ...place, line: Math.max(1, line - 1) });
+  return { value, findings: [...front.findings, ...findings, ...sound.findings].map(raise), placeOf: (...steps) => fromTop(placeOf({ file, places: fitted.places }, ...steps)) };
 }
 
 export const defaultLibrary: Library = {

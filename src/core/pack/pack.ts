@@ -1,5 +1,6 @@
 import type { FrontMatter } from './schema.ts';
 import type { Place } from '../finding.ts';
+import type { Given, Owner } from './library-sources.ts';
 
 /** `listen for` becomes `listenFor`. */
 type Camel<S> = S extends `${infer A} ${infer B}` ? `${A}${Capitalize<Camel<B>>}` : S;
@@ -60,6 +61,10 @@ export interface Source {
   readonly otherPassages?: readonly string[];
   /** Names that no published text may hold, from `private/roster.txt`; `unread` where there is a roster that cannot be read. */
   readonly roster?: readonly string[] | 'unread';
+  /** Whose folder it comes from; absent for the library's own. */
+  readonly owner?: Owner;
+  /** What its owner's packs have where they say nothing. */
+  readonly given?: Given;
 }
 
 /** A run of prose in the body, told apart by what it is. Lines are the file's own, from 1. */
@@ -100,6 +105,8 @@ export interface Pack extends PackFields {
   readonly partial: boolean;
   readonly pictureFiles: readonly PictureFile[];
   readonly recordingFiles: readonly RecordingFile[];
+  /** Whose folder it comes from; absent for the library's own. */
+  readonly owner?: Owner;
 }
 
 /** The place of a value in a pack's file: of the value itself, or of the nearest thing that holds it. */

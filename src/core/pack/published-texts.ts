@@ -15,7 +15,7 @@ export interface PublishedText {
 }
 
 /** What a pack holds beside its published texts: for the house, or for the check of words alone. */
-const notPublished = new Set(['slug', 'file', 'body', 'places', 'partial', 'pictureFiles', 'recordingFiles', 'allowWords']);
+const notPublished = new Set(['slug', 'file', 'body', 'places', 'partial', 'pictureFiles', 'recordingFiles', 'allowWords', 'owner']);
 
 /** All published texts of a pack, in the order of its fields, the body last. */
 export function publishedTexts(pack: Pack): readonly PublishedText[] {

@@ -1,8 +1,10 @@
 import { finding, type Finding, type Outcome } from '../finding.ts';
-import { fitToSchema } from './as-schema.ts';
-import { readFrontMatter } from './front-matter.ts';
+import { fitToSchema, isGroup } from './as-schema.ts';
+import { camelKeys } from './camel-keys.ts';
+import { readFrontMatter, type Raw } from './front-matter.ts';
+import type { Given } from './library-sources.ts';
 import { readBody } from './markdown.ts';
-import { placeOf, type Fields, type Pack, type Source } from './pack.ts';
+import { placeOf, type Pack, type Source } from './pack.ts';
 import { packSchema, type FrontMatter } from './schema.ts';
 
 /** First stage: the text of one pack file, understood. A mistake in it is a finding; nothing is thrown for what an author wrote. */
@@ -12,7 +14,8 @@ export function readPack(source: Source): Outcome<Pack> {
   const front = readFrontMatter(text, source.file);
   const findings: Finding[] = [...strange, ...front.findings];
   if (!front.value) return { value: undefined, findings };
-  const { raw, places, body, bodyLine } = front.value;
+  const { places, body, bodyLine } = front.value;
+  const raw = withGiven(front.value.raw, source.given);
   const where = (...steps: readonly (string | number)[]) => placeOf({ file: source.file, places }, ...steps);
   const fitted = fitToSchema(raw, packSchema, where, places, findings);
   // Where something else is missing, the list of pictures is there all the same.
@@ -29,6 +32,7 @@ export function readPack(source: Source): Outcome<Pack> {
     partial: fitted.partial,
     pictureFiles: source.pictureFiles,
     recordingFiles: source.recordingFiles ?? [],
+    ...(source.owner && { owner: source.owner }),
   };
   if (source.languageOfFile !== undefined && source.languageOfFile !== pack.language) {
     findings.push(finding('pack/language-of-file', 'stop', placeOf(pack, 'language'), { file: source.languageOfFile, language: pack.language }));
@@ -58,10 +62,13 @@ function strangeCharacters(text: string, file: string): readonly Finding[] {
   return findings;
 }
 
-/** `{ 'listen for': … }` as `{ listenFor: … }`, all the way down. */
-export function camelKeys<T>(value: T): Fields<T> {
-  if (Array.isArray(value)) return value.map((item: unknown) => camelKeys(item)) as Fields<T>;
-  if (typeof value !== 'object' || value === null) return value as Fields<T>;
-  const entries = Object.entries(value).map(([key, item]) => [key.replace(/ ([a-z])/g, (_, letter: string) => letter.toUpperCase()), camelKeys(item as unknown)]);
-  return Object.fromEntries(entries) as Fields<T>;
+/** The licence and the rights that the library names for a source's packs, where a pack names none. */
+function withGiven(raw: Readonly<Record<string, Raw>>, given: Given | undefined): Readonly<Record<string, Raw>> {
+  const filled = (group: Raw | undefined, field: string, value: string | undefined): Raw | undefined => {
+    if (value === undefined || group === undefined || !isGroup(group) || (group[field] ?? '') !== '') return group;
+    return { ...group, [field]: value };
+  };
+  if (given === undefined) return raw;
+  const groups = { by: filled(raw['by'], 'licence', given.licence), book: filled(raw['book'], 'rights', given.rights) };
+  return { ...raw, ...(groups.by !== undefined && { by: groups.by }), ...(groups.book !== undefined && { book: groups.book }) };
 }

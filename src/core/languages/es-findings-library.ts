@@ -1,0 +1,16 @@
+import type { FindingSentences } from './en-findings.ts';
+
+const sourceFolder = {
+  missing: 'no está. Revise la ruta, o si la unidad compartida está conectada',
+  'not a folder': 'no es una carpeta. Indique la carpeta que contiene los paquetes',
+  link: 'es un enlace a otro lugar. Indique ese lugar mismo; los enlaces no se siguen',
+  unreadable: 'no se puede abrir. Compruebe que tiene permiso para leerla',
+  twice: 'ya forma parte de la biblioteca. Indique cada carpeta una sola vez',
+};
+
+/** Spanish sentences for what shows when a whole library is seen together. */
+export const libraryFindingsInSpanish = {
+  'source/folder': (f) => `La carpeta de ${f.owner}, "${f.folder}", ${sourceFolder[f.why]}.${f.why === 'twice' ? '' : ' Mientras tanto, ninguna de sus guías está en el sitio.'}`,
+  'source/clash': (f) =>
+    `Esta carpeta y ${f.others.join(', ')} piden la misma dirección, "${f.slug}". No se publica ninguna. Dé a una fuente otro "prefix" en library.yaml, o cambie el nombre de una carpeta.`,
+} satisfies Partial<FindingSentences>;
