@@ -78,24 +78,22 @@ const numbersInPart = 4000;
 export const packsInPart = 12;
 /** Skills that can be chosen: more would make a list that nobody reads. */
 const mostSkills = 40;
-/** A word that stands in more than this share of many packs tells nothing: "the", "de". */
-const tooCommon = { share: 0.4, from: 30 } as const;
+/** A word that stands in more than this share of many packs tells nothing ("the", "de"), unless it stands there with at least this weight, as in a title. */
+const tooCommon = { share: 0.4, from: 30, unless: 4 } as const;
 
 /** Makes the index of packs of one language that stand in the order of their titles. */
 export function makeIndex(language: string, packs: readonly ToFind[]): FindIndex {
   const weights = packs.map(({ pack, more }) => weightsOf(pack, more));
-  const where = new Map<string, number[]>();
-  const last = new Map<string, number>();
+  const where = new Map<string, Stands[]>();
   for (const [number, words] of weights.entries()) {
     for (const [word, weight] of words) {
-      const numbers = where.get(word) ?? [];
-      numbers.push(number - (last.get(word) ?? 0), weight);
-      where.set(word, numbers);
-      last.set(word, number);
+      const stands = where.get(word) ?? [];
+      stands.push([number, weight]);
+      where.set(word, stands);
     }
   }
-  const common = packs.length < tooCommon.from ? Infinity : packs.length * tooCommon.share;
-  const words = [...where].filter(([, numbers]) => numbers.length / 2 <= common).sort(([a], [b]) => (a < b ? -1 : 1));
+  const words = [...where].map(([word, stands]) => [word, asSteps(tellingOf(stands, packs.length))] as const).filter(([, numbers]) => numbers.length > 0);
+  words.sort(([a], [b]) => (a < b ? -1 : 1));
   const parts = partsOf(words.map(([, numbers]) => numbers.length));
   return {
     words: {
@@ -113,6 +111,22 @@ export function makeIndex(language: string, packs: readonly ToFind[]): FindIndex
       packsInPart,
     ),
   };
+}
+
+/** In which pack a word stands, and how much it says about it. */
+type Stands = readonly [number: number, weight: number];
+
+/** Where a word tells packs apart: everywhere, or of a common one where it weighs most, or nowhere. */
+function tellingOf(stands: readonly Stands[], packs: number): readonly Stands[] {
+  const most = packs < tooCommon.from ? Infinity : packs * tooCommon.share;
+  if (stands.length <= most) return stands;
+  const heavy = stands.filter(([, weight]) => weight >= tooCommon.unless);
+  return heavy.length <= most ? heavy : [];
+}
+
+/** As `Where` has them: the number less the one before, then the weight. */
+function asSteps(stands: readonly Stands[]): readonly number[] {
+  return stands.flatMap(([number, weight], index) => [number - (stands[index - 1]?.[0] ?? 0), weight]);
 }
 
 /** How much each word says about a pack: most in its title, least in its summary. The weights are our own; the search's test holds them to account. */
