@@ -13,14 +13,19 @@ import { Picture } from './parts/picture.tsx';
 export function LibraryPage(page: PageOf<LibraryView>): JSX.Element {
   const { library, language, view } = page;
   const say = phrasesFor(language);
+  const own = page.own?.welcome;
   return (
     <Document page={page} title={undefined} description={say.library.description(view.packs.length)}>
-      <div class="title-page">
-        <LampAndBook />
-        <h1>{nameOf(page)}</h1>
-        <p class="welcome">{library.welcome?.[language] ?? say.library.welcome}</p>
-        <Rule double />
-      </div>
+      {own ? (
+        <div class="title-page" dangerouslySetInnerHTML={{ __html: own(page) }} />
+      ) : (
+        <div class="title-page">
+          <LampAndBook />
+          <h1>{nameOf(page)}</h1>
+          <p class="welcome">{library.welcome?.[language] ?? say.library.welcome}</p>
+          <Rule double />
+        </div>
+      )}
       <section class="contents" aria-labelledby="books">
         <h2 id="books">{view.count > view.packs.length ? say.find.newest : say.library.contents}</h2>
         {view.packs.length === 0 ? <p>{say.library.none}</p> : <Entries page={page} packs={view.packs} first />}

@@ -6,8 +6,19 @@ import { Contact } from './contact.tsx';
 import { NavLinks } from './nav-links.tsx';
 import { Sprig } from './ornaments.tsx';
 
-/** The foot of every page, in the same order everywhere: more pages, whom to ask, rights, and who decides. */
+/** The foot of every page. */
 export function Footer({ page }: { readonly page: Page }): JSX.Element {
+  const own = page.own?.footer;
+  if (own) return <footer class="foot" dangerouslySetInnerHTML={{ __html: own(page) }} />;
+  return (
+    <footer class="foot">
+      <FooterInside page={page} />
+    </footer>
+  );
+}
+
+/** In the same order everywhere: more pages, whom to ask, rights, and who decides. */
+export function FooterInside({ page }: { readonly page: Page }): JSX.Element {
   const { library, language, url } = page;
   const say = phrasesFor(language).site;
   const root = rootOf(language, library.language);
@@ -22,7 +33,7 @@ export function Footer({ page }: { readonly page: Page }): JSX.Element {
     ...(ofABook(page) ? [] : [{ name: phrasesFor(language).programs.title, url: `${root}programs/`, lang: isInEnglish(language, 'programs') ? 'en' : undefined }]),
   ];
   return (
-    <footer class="foot">
+    <>
       <Sprig />
       <NavLinks from={url} name={say.footerNav} links={links} />
       <dl class="colophon">
@@ -40,7 +51,7 @@ export function Footer({ page }: { readonly page: Page }): JSX.Element {
       {library.footNote?.[language] !== undefined && <p class="foot-note">{library.footNote[language]}</p>}
       {say.awaiting !== '' && <p class="awaiting">{isPartlyEnglish(language) ? `${say.awaiting} ${say.partlyEnglish}` : say.awaiting}</p>}
       <p class="rules">{say.rules}</p>
-    </footer>
+    </>
   );
 }
 

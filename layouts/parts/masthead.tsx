@@ -4,6 +4,7 @@ import { linkFrom, rootOf } from '../../src/outputs/addresses.ts';
 import type { Page } from '../../src/outputs/views.ts';
 import { ownName } from './language-name.ts';
 import { nameOf } from './library-name.ts';
+import { Logo } from './logo.tsx';
 import { NavLinks } from './nav-links.tsx';
 import { Rule } from './ornaments.tsx';
 
@@ -13,8 +14,19 @@ export interface Step {
   readonly url: string;
 }
 
-/** The running head, the same on every page: the library's name, its few pages, its other languages. */
+/** The running head, the same on every page. */
 export function Masthead({ page }: { readonly page: Page }): JSX.Element {
+  const own = page.own?.masthead;
+  if (own) return <header class="masthead" dangerouslySetInnerHTML={{ __html: own(page) }} />;
+  return (
+    <header class="masthead">
+      <MastheadInside page={page} />
+    </header>
+  );
+}
+
+/** The library's logo and name, its few pages, its other languages. */
+export function MastheadInside({ page }: { readonly page: Page }): JSX.Element {
   const { language, library, url } = page;
   const say = phrasesFor(language).site;
   const root = rootOf(language, library.language);
@@ -25,22 +37,25 @@ export function Masthead({ page }: { readonly page: Page }): JSX.Element {
     { name: say.about, url: `${root}about/` },
   ];
   return (
-    <header class="masthead">
+    <>
       <div class="masthead-line">
         <p class="site-name">
-          <a href={linkFrom(url, root)}>{nameOf(page)}</a>
+          <a href={linkFrom(url, root)}>
+            <Logo page={page} />
+            {nameOf(page)}
+          </a>
         </p>
         <OtherLanguages page={page} />
         <NavLinks from={url} name={say.nav} links={links} />
       </div>
       {library.headNote?.[language] !== undefined && <p class="head-note">{library.headNote[language]}</p>}
       <Rule double />
-    </header>
+    </>
   );
 }
 
 /** This page in the library's other languages, or their first pages where it has none. Each is written in its own language. */
-function OtherLanguages({ page }: { readonly page: Page }): JSX.Element | null {
+export function OtherLanguages({ page }: { readonly page: Page }): JSX.Element | null {
   const { library, language, url } = page;
   const others = library.languages.filter((each) => each !== language);
   if (others.length === 0) return null;

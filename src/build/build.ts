@@ -7,6 +7,7 @@ import { textOutputs } from '../outputs/output.ts';
 import { pagesOf, type PageText } from '../outputs/pages.ts';
 import { showPack, type Shown } from './show-pack.ts';
 import { bundler } from './bundle.ts';
+import { makeLogo } from './logo.ts';
 import { makeAssets } from './browser-code.ts';
 import { writePages } from './eleventy.ts';
 import { offlineFiles } from './offline.ts';
@@ -14,6 +15,7 @@ import { packFolders } from './pack-folder.ts';
 import { makePapers } from './papers.ts';
 import { readProse } from './read-prose.ts';
 import { stage, writeFiles } from './publish.ts';
+import type { OwnLayouts, Page } from '../outputs/views.ts';
 import type { Told } from '../outputs/through-stages.ts';
 import { onDisk, type Content } from './read-content.ts';
 import { readWholeLibrary } from './read-library.ts';
@@ -55,21 +57,28 @@ export interface Built {
 /** Six stages: read, check, measure, plan, render, publish. */
 export async function build(options: BuildOptions): Promise<Built> {
   await mkdir(options.cache, { recursive: true });
-  const { content, library, told, findings } = await readWholeLibrary(options.content, options.today);
+  const { content, library, own, told, findings } = await readWholeLibrary(options.content, options.today);
 
   const sound = told.filter((each) => each.pack && !stops(each.findings));
   const bare = await showPacks(sound, content, options);
   const shown = options.paper === true ? await withPapers(bare, library, options) : bare;
   const prose = readProse(content.pages, library, content.roster);
-  const everything = inOrder([...findings, ...shown.findings, ...prose.findings]);
-  const result = { findings: everything, published: shown.packs.length, leftOut: new Set(told.map((each) => each.source.file)).size - shown.packs.length, folders: content.roots.map(({ at }) => at) };
+  const bundle = await bundler(options.cache);
+  const logo = await makeLogo(options.content, library, options.cache);
+  const made = await makeAssets(bundle, library.theme);
+  const assets = { ...made.assets, logo: logo.logo };
+  const files = [...made.files, ...logo.files];
+  const find = findFiles(library, shown.packs);
+  const leftOut = new Set(told.map((each) => each.source.file)).size - shown.packs.length;
+  const pagesFrom = (packs: ShownPacks['packs'], all: readonly Finding[], layouts: OwnLayouts) =>
+    pagesOf({ library, shown: packs, findingsOf: findingsByFile(all), keptOff: leftOut, prose: prose.pages satisfies readonly PageText[], assets, own: layouts, find });
+  // A library's own layouts are tried on every page before one is written.
+  const layouts = Object.keys(own).length === 0 ? { own, findings: [] } : await soundOn(own, pagesFrom(shown.packs, [], {}));
+  const everything = inOrder([...findings, ...shown.findings, ...prose.findings, ...logo.findings, ...layouts.findings]);
+  const result = { findings: everything, published: shown.packs.length, leftOut, folders: content.roots.map(({ at }) => at) };
   if (options.strict && stops(everything)) return { ...result, published: 0, pages: 0 };
 
-  const bundle = await bundler(options.cache);
-  const { assets, files } = await makeAssets(bundle, library.theme);
-  const find = findFiles(library, shown.packs);
-  const pagesFor = (packs: ShownPacks['packs']) =>
-    pagesOf({ library, shown: packs, findingsOf: findingsByFile(everything), keptOff: result.leftOut, prose: prose.pages satisfies readonly PageText[], assets, find });
+  const pagesFor = (packs: ShownPacks['packs']) => pagesFrom(packs, everything, layouts.own);
   const staging = await stage(options.site);
   let pages = pagesFor(shown.packs);
   try {
@@ -88,6 +97,11 @@ export async function build(options: BuildOptions): Promise<Built> {
     shown.files.flatMap((file) => ('from' in file ? [file.from] : [])),
   );
   return { ...result, pages: pages.length };
+}
+
+async function soundOn(own: OwnLayouts, pages: readonly Page[]) {
+  const { soundLayouts } = await import('./own-layouts.ts');
+  return soundLayouts(own, pages);
 }
 
 interface ShownPacks {

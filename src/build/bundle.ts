@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { mkdir, readdir, readFile, utimes } from 'node:fs/promises';
 import { basename, dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build, type BuildOptions, type Metafile } from 'esbuild';
+import { build, transform, type BuildOptions, type Metafile, type TransformFailure } from 'esbuild';
 import { readSealed, sealed, writeWhole } from './kept.ts';
 
 /** The only door to esbuild. What it made is kept by the content of everything it was made from: most builds change a pack and no code. */
@@ -51,6 +51,37 @@ export async function bundler(cache: string): Promise<Bundler> {
     await writeWhole(file, sealed(JSON.stringify(made)));
     return made;
   };
+}
+
+/** One file of TSX as plain code for Node, with its map of lines; or the first thing that is wrong with it. Lines and columns count from 1. */
+export async function compileTsx(text: string, file: string): Promise<{ readonly code: string; readonly map: string } | TsxFault> {
+  try {
+    const { code, map } = await transform(text, {
+      loader: 'tsx',
+      format: 'cjs',
+      jsx: 'automatic',
+      jsxImportSource: 'preact',
+      target: 'node20',
+      sourcemap: 'external',
+      sourcefile: file,
+      logLevel: 'silent',
+    });
+    return { code, map };
+  } catch (error) {
+    const [first] = (error as TransformFailure).errors;
+    if (!first) throw error;
+    return { text: first.text, line: first.location?.line ?? 1, column: (first.location?.column ?? 0) + 1 };
+  }
+}
+
+export interface TsxFault {
+  readonly text: string;
+  readonly line: number;
+  readonly column: number;
+}
+
+export function isTsxFault(made: object): made is TsxFault {
+  return 'line' in made;
 }
 
 /** Names of the packages of which a bundle holds anything; a package within a package is named by its own name. */

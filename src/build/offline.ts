@@ -60,7 +60,9 @@ function formsOf({ pages, assets, library }: Made): readonly (readonly [url: str
   const styles = kinds.flatMap((kind) => [styleOf(assets, 'screen', kind), styleOf(assets, 'print', kind)]);
   const letters = [...assets.later.filter((url) => url.endsWith('.woff2')), ...(library.languages.some(inArabicScript) ? (assets.arabicLetters ?? []) : [])];
   const scripts = [...(assets.ofMaker ?? []), ...(assets.scripts['offline'] === undefined ? [] : [assets.scripts['offline']]), ...(assets.preload?.['offline'] ?? [])];
-  return pages.filter((page) => page.view.kind === 'maker').map(({ url }) => [url, [...new Set([url, `${url}hand-over/`, 'make/pack.md', ...styles, ...scripts, ...letters])]] as const);
+  return pages
+    .filter((page) => page.view.kind === 'maker')
+    .map(({ url }) => [url, [...new Set([url, `${url}hand-over/`, 'make/pack.md', ...styles, ...scripts, ...letters, ...logoFiles(assets)])]] as const);
 }
 
 /** Every page of a book with its text as a file, its pictures, and what its pages look and work with. The film stays where it is: it would fill a phone. */
@@ -72,8 +74,9 @@ function filesOf({ pack, urls, pictures, recording }: ShownPack, { assets }: Mad
   const pages = [...kinds.map((kind) => urls[kind]), `${urls.family}pack.md`];
   const styles = kinds.flatMap((kind) => [styleOf(assets, 'screen', kind), styleOf(assets, 'print', kind)]);
   const ofPages = ['offline', 'listen', 'booklet', `lesson-${pack.language.split('-')[0] ?? ''}`, ...(recording ? ['recording'] : [])].flatMap((name) => scripts[name] ?? []);
+  const logo = logoFiles(assets);
   const ofPictures = pictures.map(({ webp }) => (webp.findLast((each) => each.width <= copyWidth) ?? webp[0])?.url ?? '').filter((url) => url !== '');
-  return [...new Set([...pages, ...styles, ...ofPages, ...later, ...letters, ...ofPictures])];
+  return [...new Set([...pages, ...styles, ...ofPages, ...later, ...letters, ...logo, ...ofPictures])];
 }
 
 async function worker({ library, pages, assets, bundle }: Made, sized: (url: string) => Promise<Sized>): Promise<SiteFile> {
@@ -81,12 +84,15 @@ async function worker({ library, pages, assets, bundle }: Made, sized: (url: str
   const files = [
     ...Object.values(notSaved),
     styleOf(assets, 'screen', 'unsaved'),
+    ...logoFiles(assets),
     ...assets.later.filter((url) => url.endsWith('.woff2')),
     ...(library.languages.some(inArabicScript) ? (assets.arabicLetters ?? []) : []),
   ];
   const version = hashOf(Buffer.from((await Promise.all(files.map(sized))).map((each) => each.hash).join()));
   return { url: 'offline-worker.js', text: await workerScript('src/browser/offline-worker.ts', { shell: { version, widths, notSaved, files } }, bundle) };
 }
+
+const logoFiles = ({ logo }: Assets): readonly string[] => [logo?.light, logo?.dark].filter((each) => each !== undefined);
 
 const inArabicScript = (language: string) => new Intl.Locale(language).maximize().script === 'Arab';
 

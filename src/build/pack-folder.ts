@@ -48,7 +48,7 @@ export function packFolders(made: Made): (shown: ShownPack) => Promise<Uint8Arra
     const shared = [
       ...new Set([...pages.flatMap(({ view }) => [styleOf(made.assets, 'screen', view.kind), styleOf(made.assets, 'print', view.kind)]), ...made.assets.later.filter((url) => url.endsWith('.woff2'))]),
     ];
-    shared.push(licencesUrl);
+    shared.push(licencesUrl, ...[made.assets.logo?.light, made.assets.logo?.dark].filter((each) => each !== undefined));
     for (const url of shared) inside.set(url, `files/${url.slice('assets/'.length)}`);
     const pictures = shown.pictures.map(({ webp, jpeg }) => ({ one: webp.findLast((each) => each.width <= width) ?? webp[0], all: [...webp, ...jpeg] }));
     const own = new Map<string, string>();

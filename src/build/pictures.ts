@@ -2,8 +2,8 @@ import { createHash } from 'node:crypto';
 import { mkdir, readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import sharp from 'sharp';
-import { longestSide } from '../core/check/picture-files.ts';
 import type { PictureFile } from '../core/pack/pack.ts';
+import { longestPictureSide, mostPicturePixels } from '../core/pack/picture-limits.ts';
 import type { PictureSize } from '../outputs/views.ts';
 import { holds, isOfDisk, readSealed, sealed, sumOf, writeWhole } from './kept.ts';
 import { metadataOf } from './picture-metadata.ts';
@@ -14,7 +14,6 @@ import { metadataOf } from './picture-metadata.ts';
 export const widths = [480, 960, 1440] as const;
 /** Most megabytes of a picture file that is opened. */
 const mostMegabytes = 30;
-const mostPixels = 40_000_000;
 /** Changes when the settings below do, so that cached files are made again. */
 const recipe = 'webp78-jpeg80-v1';
 
@@ -100,9 +99,9 @@ async function readSizes(folder: string): Promise<Sizes | undefined> {
 
 async function makeSizes(bytes: Buffer, folder: string): Promise<Sizes | undefined> {
   try {
-    const upright = sharp(bytes, { limitInputPixels: mostPixels, failOn: 'error' }).autoOrient();
-    const { width, height } = (await sharp(bytes, { limitInputPixels: mostPixels }).metadata()).autoOrient;
-    if (Math.max(width, height) > longestSide) return undefined;
+    const upright = sharp(bytes, { limitInputPixels: mostPicturePixels, failOn: 'error' }).autoOrient();
+    const { width, height } = (await sharp(bytes, { limitInputPixels: mostPicturePixels }).metadata()).autoOrient;
+    if (Math.max(width, height) > longestPictureSide) return undefined;
     const wanted = [...new Set(widths.map((each) => Math.min(each, width)))];
     const sums: Record<string, string> = {};
     await mkdir(folder, { recursive: true });
@@ -123,6 +122,37 @@ async function makeSizes(bytes: Buffer, folder: string): Promise<Sizes | undefin
     if (isOfDisk(error)) throw error;
     return undefined;
   }
+}
+
+/**
+ * A small picture made to fit into a box, in pixels, and never enlarged; as WebP, which keeps what is see-through.
+ *
+ * @param ground What see-through parts are laid on, `#f6efe0`; without it they stay see-through.
+ * @returns Undefined when the bytes cannot be decoded.
+ */
+export async function fitPicture(bytes: Buffer, box: { readonly width: number; readonly height: number }, ground?: string): Promise<Buffer | undefined> {
+  try {
+    const fitted = sharp(bytes, { limitInputPixels: mostPicturePixels, failOn: 'error' })
+      .autoOrient()
+      .resize({ ...box, fit: 'inside', withoutEnlargement: true });
+    return await (ground === undefined ? fitted : fitted.flatten({ background: ground })).webp({ quality: 88 }).toBuffer();
+  } catch {
+    return undefined;
+  }
+}
+
+/** Width and height of a picture that was made here, in pixels. */
+export async function sizeOf(bytes: Buffer): Promise<{ readonly width: number; readonly height: number }> {
+  const { width, height } = await sharp(bytes).metadata();
+  return { width, height };
+}
+
+/** Whether anything of a picture lets through what it lies on. */
+export async function isSeeThrough(bytes: Buffer): Promise<boolean> {
+  const stats = await sharp(bytes, { limitInputPixels: mostPicturePixels })
+    .stats()
+    .catch(() => undefined);
+  return stats !== undefined && !stats.isOpaque;
 }
 
 /** A PNG drawn from our own SVG source, for the demo library. Packs' SVG files are never opened. */

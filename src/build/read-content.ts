@@ -1,8 +1,10 @@
 import { join } from 'node:path';
 import { finding, type Finding } from '../core/finding.ts';
 import { defaultLibrary, readLibrary, type Library } from '../core/pack/library.ts';
+import type { OwnPart } from '../core/pack/own-parts.ts';
 import type { Source } from '../core/pack/pack.ts';
 import { namesIn, placeIn, readText, statusOf, type Root } from './disk.ts';
+import { readLayouts, readLibraryPictures } from './read-look.ts';
 import { readPackFolder, readRoster, together, type PackFolder, type Roster } from './read-pack-folder.ts';
 import { readSources } from './read-sources.ts';
 import { slugOf } from './slug.ts';
@@ -24,6 +26,8 @@ export interface Content {
   readonly library: Library;
   readonly sources: readonly Source[];
   readonly pages: readonly Page[];
+  /** Layouts of the library's own, by the part of a page that they are for. Packs and sources bring none. */
+  readonly layouts: ReadonlyMap<OwnPart, string>;
   /** The folders that were read, the content folder first. */
   readonly roots: readonly Root[];
   /** Names that no published text may hold, from `private/roster.txt` of the whole library. */
@@ -37,7 +41,7 @@ const pageFile = /^([a-z0-9]+(?:-[a-z0-9]+)*)(?:\.([a-z]{2,3}))?\.md$/;
 export async function readContent(content: string): Promise<Content> {
   const root: Root = { at: content, label: '' };
   const findings: Finding[] = [];
-  const settings = readLibrary(await readText(root, 'library.yaml', findings, true), 'library.yaml');
+  const settings = readLibrary(await readText(root, 'library.yaml', findings, true), 'library.yaml', await readLibraryPictures(root));
   findings.push(...settings.findings);
   const library = settings.value ?? defaultLibrary;
   const roster = await readRoster(root, 'private', findings);
@@ -49,7 +53,9 @@ export async function readContent(content: string): Promise<Content> {
     const names = together(roster, await readRoster(each.root, 'private', findings));
     for (const folder of each.folders) sources.push(...(await readPackFolder(each.root, folder, names, findings)));
   }
-  return { library, sources, pages: await readPages(root, findings), roots: [root, ...others.roots.map((each) => each.root)], roster, findings };
+  const otherRoots = others.roots.map((each) => each.root);
+  const layouts = await readLayouts(root, library, otherRoots, findings);
+  return { library, sources, pages: await readPages(root, findings), layouts, roots: [root, ...otherRoots], roster, findings };
 }
 
 /** Where a file of a finding lies on this machine. */

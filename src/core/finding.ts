@@ -119,6 +119,9 @@ export interface FactsOf {
   'rights/book-note': { readonly rights: string };
   'rights/picture-note': { readonly picture: string; readonly cover: boolean };
   'translation/unchecked': { readonly missing: 'checked by' | 'checked'; readonly careful: boolean };
+  'library/logo': { readonly file: string; readonly problem: 'missing' | 'format' | 'unreadable' | 'too large' };
+  'library/logo-alt': { readonly languages: readonly string[] };
+  'library/layout': { readonly part: string; readonly problem: 'missing' | 'syntax' | 'import' | 'no function' | 'failed' | 'refused' | 'no heading' | 'link'; readonly detail: string };
   'library/contrast': { readonly field: 'ink' | 'accent'; readonly found: string; readonly paper: string; readonly ratio: number; readonly least: number; readonly nearest: string };
   'by/review-past': { readonly reviewed: string; readonly years: number };
   'by/review-ahead': { readonly reviewed: string; readonly today: string };

@@ -7,7 +7,7 @@ import type { FindFiles } from './find-files.ts';
 import { qualityRow, qualityTotals } from './quality.ts';
 import { packsCarried } from './stack-data.ts';
 import { stopsUrl } from './stops-vtt.ts';
-import type { Assets, Page, PageContext, ShownPack, View } from './views.ts';
+import type { Assets, OwnLayouts, Page, PageContext, ShownPack, View } from './views.ts';
 
 /** One of the library's own pages in one language. */
 export interface PageText {
@@ -26,6 +26,7 @@ export interface Published {
   readonly keptOff: number;
   readonly prose: readonly PageText[];
   readonly assets: Assets;
+  readonly own?: OwnLayouts;
   readonly find: readonly FindFiles[];
 }
 
@@ -50,8 +51,8 @@ export function pagesOf(published: Published): readonly Page[] {
 }
 
 function page(published: Published, language: string, url: string, alternates: PageContext['alternates'], view: View): Page {
-  const { library, assets } = published;
-  return { library, language, url, alternates, assets, view };
+  const { library, assets, own } = published;
+  return { library, language, url, alternates, assets, own, view };
 }
 
 /** A page that every language of the library has, at the same place below its root. */

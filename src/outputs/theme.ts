@@ -15,5 +15,8 @@ export function themeCss(theme: Theme | undefined): string {
           .map(([name, colour]) => `--${name}:${hexOf(colour)}`)
           .join(';')}}}${theme.accent === undefined ? '' : `@media (prefers-color-scheme:dark){:root{--madder:${hexOf(accentByLamplight)};--ribbon:${hexOf(accentByLamplight)}}}`}`;
   const size = theme.textSize === undefined ? '' : `html{font-size:${String(1.125 * theme.textSize)}%}`;
-  return colours === '' && size === '' ? '' : `${colours}${size}\n`;
+  // The line of the head stands on its middle, since the foot of a picture is no line of writing.
+  const logo = theme.logo === undefined ? '' : '.masthead-line{align-items:center}.site-name a{gap:.6em}.site-name picture{flex:none}';
+  const css = `${colours}${size}${logo}`;
+  return css === '' ? '' : `${css}\n`;
 }

@@ -1,5 +1,6 @@
 import type { Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
+import type { OwnPart } from '../core/pack/own-parts.ts';
 import type { Caption } from '../core/pack/captions.ts';
 import type { StackPack } from '../core/pack/stack-pack.ts';
 import type { PlannedPack } from '../core/plan/plan.ts';
@@ -85,6 +86,19 @@ export interface PageContext {
   readonly alternates: readonly { readonly language: string; readonly url: string }[];
   /** Files of the site whose names hold a hash of their content. */
   readonly assets: Assets;
+  /** Parts that the library puts in place of the usual ones. */
+  readonly own?: OwnLayouts | undefined;
+}
+
+/** For each part that a library has of its own: what stands in it on a page, as HTML that has been looked at. */
+export type OwnLayouts = Readonly<Partial<Record<OwnPart, (page: Page) => string>>>;
+
+/** The library's logo as it is shown, in CSS pixels, for light screens and, where it needs another file, for dark ones. */
+export interface BuiltLogo {
+  readonly light: string;
+  readonly dark: string | undefined;
+  readonly width: number;
+  readonly height: number;
 }
 
 export interface Assets {
@@ -100,6 +114,7 @@ export interface Assets {
   readonly later: readonly string[];
   /** Scripts of the form that makes packs, with all that they load at once or later: what it needs to work without a network. */
   readonly ofMaker?: readonly string[];
+  readonly logo?: BuiltLogo | undefined;
   /** Letters of the Arabic script, which only pages that have such letters load. */
   readonly arabicLetters?: readonly string[];
 }

@@ -22,6 +22,7 @@ export const groundsOf: Readonly<Partial<Record<Code, Ground>>> = {
   'alt-text/decorative-with-alt': { mark: 'source', source: 'WCAG 2.2, 1.1.1 Non-text Content' },
   'frames/missing': { mark: 'common practice', row: 'L2' },
   'models/missing': { mark: 'common practice', row: 'Q3' },
+  'library/logo-alt': { mark: 'source', source: 'WCAG 2.2, 1.1.1 Non-text Content' },
   'library/contrast': { mark: 'source', source: 'WCAG 2.2, 1.4.3 Contrast (Minimum)' },
   'best-of/how-many': { mark: 'common practice', source: 'best and worst of a few, Behavior Research Methods 53, 2021', row: 'P4' },
   'home/too-many-prompts': { mark: 'common practice', row: 'F5' },

@@ -1,9 +1,7 @@
 import { finding, type Finding } from '../finding.ts';
 import { nearest } from '../pack/nearest.ts';
 import { placeOf, type Pack } from '../pack/pack.ts';
-
-/** Longest side of a picture that is taken, in pixels: a large scan fits, a decoder is never asked for gigabytes. */
-export const longestSide = 12_000;
+import { longestPictureSide, mostPicturePixels } from '../pack/picture-limits.ts';
 
 /** Pictures that a pack names exist, can be opened, and are of a kind that is published; others are told as lying about. */
 export function* pictureFiles(pack: Pack): Iterable<Finding> {
@@ -36,7 +34,7 @@ function* onePicture(pack: Pack, name: string, steps: readonly (string | number)
     yield finding('picture/missing-file', 'stop', at, { picture: name, ...(suggestion === undefined ? {} : { suggestion }) });
   } else if (file.format === 'other') yield finding('picture/format', 'stop', at, { picture: name });
   else if (file.format === 'bad') yield finding('picture/unreadable', 'stop', at, { picture: name });
-  else if (Math.max(file.width, file.height) > longestSide || file.width * file.height > 40_000_000) {
-    yield finding('picture/too-large', 'stop', at, { picture: name, width: file.width, height: file.height, most: longestSide });
+  else if (Math.max(file.width, file.height) > longestPictureSide || file.width * file.height > mostPicturePixels) {
+    yield finding('picture/too-large', 'stop', at, { picture: name, width: file.width, height: file.height, most: longestPictureSide });
   }
 }

@@ -2,6 +2,7 @@ import type { Code, FactsOf } from '../finding.ts';
 import { passageFindingsInEnglish, privacyFindingsInEnglish } from './en-findings-private.ts';
 import { altTextInEnglish } from './en-findings-alt-text.ts';
 import { libraryFindingsInEnglish } from './en-findings-library.ts';
+import { lookFindingsInEnglish } from './en-findings-look.ts';
 import { balanceInEnglish } from './en-findings-balance.ts';
 
 /** A sentence for each finding: what is wrong, and what to write instead. */
@@ -102,8 +103,7 @@ export const findingsInEnglish: FindingSentences = {
   'frames/missing': (f) => `Children write at the stop "${f.stop}", and it has no sentence frames. Two or three help those who do not know how to begin.`,
   'models/missing': (f) => `The stop "${f.stop}" has ${f.found === 0 ? 'no model answer' : 'only one model answer'}. Give two, one of them short, so that answers are judged alike.`,
   'best-of/how-many': (f) => `"best of" offers ${String(f.found)} ${f.found === 1 ? 'book' : 'books'}. A child can choose from ${String(f.least)} to ${String(f.most)}.`,
-  'library/contrast': (f) =>
-    `The ${f.field} ${f.found} stands at ${String(f.ratio)} : 1 from the paper ${f.paper}; text needs ${String(f.least)} : 1 to be read by everybody (WCAG 2.2, AA). ${f.nearest === '' ? 'Choose a lighter or a darker paper.' : `The nearest that can be read is "${f.nearest}".`} Until then the usual colours are used.`,
+  ...lookFindingsInEnglish,
   'best-of/twice': (f) => `"best of" names "${f.book}" twice, and nobody could tell which of the two was chosen. Name each book once.`,
   'home/too-many-prompts': (f) => `There are ${String(f.found)} prompts for home. Choose the best ${String(f.most)}; a family has ten minutes.`,
   ...passageFindingsInEnglish,

@@ -2,6 +2,7 @@ import type { FindingSentences } from './en-findings.ts';
 import { passageFindingsInSpanish, privacyFindingsInSpanish } from './es-findings-private.ts';
 import { altTextInSpanish } from './es-findings-alt-text.ts';
 import { libraryFindingsInSpanish } from './es-findings-library.ts';
+import { lookFindingsInSpanish } from './es-findings-look.ts';
 import { balanceInSpanish } from './es-findings-balance.ts';
 
 const kinds = { text: 'un texto', number: 'un número', 'whole number': 'un número entero', list: 'una lista (líneas que empiezan con "- ")', group: 'un grupo de campos', 'yes or no': 'true o false' };
@@ -98,8 +99,7 @@ export const findingsInSpanish: FindingSentences = {
   'models/missing': (f) =>
     `La parada "${f.stop}" ${f.found === 0 ? 'no tiene respuestas modelo' : 'tiene una sola respuesta modelo'}. Dé dos, una de ellas corta, para que las respuestas se valoren igual.`,
   'best-of/how-many': (f) => `"best of" ofrece ${String(f.found)} ${f.found === 1 ? 'libro' : 'libros'}. Un niño puede elegir entre ${String(f.least)} y ${String(f.most)}.`,
-  'library/contrast': (f) =>
-    `El color ${f.field} ${f.found} está a ${String(f.ratio)} : 1 del papel ${f.paper}; el texto necesita ${String(f.least)} : 1 para que todos puedan leerlo (WCAG 2.2, AA). ${f.nearest === '' ? 'Elija un papel más claro o más oscuro.' : `El más cercano que se puede leer es "${f.nearest}".`} Hasta entonces se usan los colores de siempre.`,
+  ...lookFindingsInSpanish,
   'best-of/twice': (f) => `"best of" nombra dos veces "${f.book}", y nadie sabría cuál de los dos se eligió. Nombre cada libro una vez.`,
   'home/too-many-prompts': (f) => `Hay ${String(f.found)} preguntas para casa. Elija las ${String(f.most)} mejores; una familia tiene diez minutos.`,
   ...passageFindingsInSpanish,

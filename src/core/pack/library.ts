@@ -3,7 +3,9 @@ import { finding, type Finding, type Outcome, type Place } from '../finding.ts';
 import { fitToSchema } from './as-schema.ts';
 import { durationsSchema, paceSchema } from './durations.ts';
 import { readFrontMatter } from './front-matter.ts';
-import { placeOf, type Fields, type Step } from './pack.ts';
+import { logoFindings } from './logo.ts';
+import { ownParts } from './own-parts.ts';
+import { placeOf, type Fields, type PictureFile, type Step } from './pack.ts';
 import { camelKeys } from './camel-keys.ts';
 import { sourcesSchema } from './library-sources.ts';
 import { soundTheme, themeSchema } from './theme.ts';
@@ -26,6 +28,8 @@ const librarySchema = v.object({
   pace: paceSchema,
   durations: durationsSchema,
   theme: themeSchema,
+  /** Parts of pages that come from files of the library's own, `layouts/<part>.tsx`. What is not named here is not run. */
+  layouts: v.optional(v.array(v.picklist(ownParts))),
   /** A line at the head of every page and one at its foot, by language. */
   'head note': v.optional(v.record(v.string(), v.pipe(v.string(), v.maxLength(200)))),
   'foot note': v.optional(v.record(v.string(), v.pipe(v.string(), v.maxLength(300)))),
@@ -40,8 +44,12 @@ export interface ReadLibrary extends Outcome<Library> {
   readonly placeOf: (...steps: readonly Step[]) => Place;
 }
 
-/** The library's settings; a library without the file, or with a faulty one, gets the defaults and the findings. */
-export function readLibrary(text: string | undefined, file: string): ReadLibrary {
+/**
+ * The library's settings; a library without the file, or with a faulty one, gets the defaults and the findings.
+ *
+ * @param pictures The pictures that lie beside the file, among which its logo is.
+ */
+export function readLibrary(text: string | undefined, file: string, pictures: readonly PictureFile[] = []): ReadLibrary {
   const atTop = () => ({ file, line: 1, column: 1 });
   if (text === undefined) return { value: defaultLibrary, findings: [], placeOf: atTop };
   const findings: Finding[] = [];
@@ -63,9 +71,11 @@ export function readLibrary(text: string | undefined, file: string): ReadLibrary
     findings.push(finding('pack/not-a-choice', 'stop', placeOf({ file, places }, 'language'), { field: 'language', found: library.language, choices: library.languages }));
   }
   const sound = soundTheme(library.theme ?? {}, (field) => placeOf({ file, places }, 'theme', field));
-  const value = library.theme === undefined ? library : { ...library, theme: sound.theme };
+  const logo = library.theme?.logo;
+  const ofLogo = logo === undefined ? [] : logoFindings(logo, library.languages, pictures, (field) => placeOf({ file, places }, 'theme', 'logo', field));
+  const value = library.theme === undefined ? library : { ...library, theme: { ...sound.theme, logo: ofLogo.length === 0 ? logo : undefined } };
   const fromTop = ({ line, ...place }: Place): Place => ({ ...place, line: Math.max(1, line - 1) });
-  return { value, findings: [...front.findings, ...findings, ...sound.findings].map(raise), placeOf: (...steps) => fromTop(placeOf({ file, places: fitted.places }, ...steps)) };
+  return { value, findings: [...front.findings, ...findings, ...sound.findings, ...ofLogo].map(raise), placeOf: (...steps) => fromTop(placeOf({ file, places: fitted.places }, ...steps)) };
 }
 
 export const defaultLibrary: Library = {

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { finding, type Finding, type Place } from '../finding.ts';
+import { logoSchema, type LogoSettings } from './logo.ts';
 import { between, colourOf, contrast, hexOf, nearestReadable, type Colour } from './colour.ts';
 
 const colour = v.pipe(v.string(), v.trim(), v.regex(/^#[\da-fA-F]{6}$/), v.examples(['#8a2e1b']));
@@ -13,6 +14,7 @@ export const themeSchema = v.optional(
     accent: v.optional(colour),
     /** Size of the text in hundredths of the usual one. A reader's own setting counts on top of it. */
     'text size': v.optional(v.pipe(v.number(), v.integer(), v.minValue(100), v.maxValue(150))),
+    logo: logoSchema,
   }),
 );
 
@@ -21,6 +23,7 @@ export interface Theme {
   readonly ink?: string | undefined;
   readonly accent?: string | undefined;
   readonly textSize?: number | undefined;
+  readonly logo?: LogoSettings | undefined;
 }
 
 /** Least contrast of text. Source: WCAG 2.2, 1.4.3 Contrast (Minimum), AA. */
