@@ -30,8 +30,10 @@ export async function readText(root: Root, path: string, findings: Finding[], op
   if (status === 'link') return told(findings, finding('file/link', 'stop', place, { name }));
   if (status !== 'file' && status !== 'missing') return told(findings, finding('file/not-a-file', 'stop', place, { name }));
   try {
+    // Asked before it is read: a file of gigabytes would not fit.
+    const { size } = await lstat(join(root.at, path));
+    if (size > mostKilobytes * 1024) return told(findings, finding('file/too-big', 'stop', place, { kilobytes: Math.ceil(size / 1024), most: mostKilobytes }));
     const bytes = await readFile(join(root.at, path));
-    if (bytes.length > mostKilobytes * 1024) return told(findings, finding('file/too-big', 'stop', place, { kilobytes: Math.ceil(bytes.length / 1024), most: mostKilobytes }));
     const strange = encodingOf(bytes);
     if (strange !== undefined) return told(findings, finding('file/encoding', 'stop', place, { found: strange }));
     return bytes.toString('utf8');

@@ -2,6 +2,7 @@ import matter from 'gray-matter';
 import { isAlias, isCollection, isMap, isPair, isScalar, isSeq, LineCounter, parseDocument, visit, type Document, type YAMLMap } from 'yaml';
 import { finding, type Finding, type Outcome, type Place } from '../finding.ts';
 import type { Places } from './pack.ts';
+import { strangeBehindSigns } from './strange-characters.ts';
 
 /**
  * The only door to gray-matter and yaml.
@@ -57,9 +58,14 @@ export function readFrontMatter(text: string, file: string): Outcome<FrontMatter
       yaml: { parse: (yaml: string) => readYaml(yaml, at, findings, places), stringify: refuseToRun },
     },
   });
-  if (findings.some((each) => each.level === 'stop')) return refuse(...findings);
+  if (findings.some(isRefused)) return refuse(...findings);
   const raw = parsed.data as Record<string, Raw>;
   return { value: { raw, places, body: lines.slice(closing + 1).join('\n'), bodyLine: closing + 2 }, findings };
+}
+
+/** A character that may not be there keeps a pack off the site, and the rest of the file can be read all the same. */
+function isRefused(found: Finding): boolean {
+  return found.level === 'stop' && found.code !== 'file/control-character';
 }
 
 function refuseToRun(): never {
@@ -97,20 +103,22 @@ function readYaml(yaml: string, at: (line: number, column: number) => Place, fin
       const offset = node.range?.[0] ?? 0;
       values += 1;
       // Brackets in quotes can hide depth from the look at the lines above.
-      const tooMuch = values > mostValues && findings.length === 0 ? finding('yaml/too-many', 'stop', where(offset), { most: mostValues }) : undefined;
+      const tooMuch = values > mostValues && !findings.some(isRefused) ? finding('yaml/too-many', 'stop', where(offset), { most: mostValues }) : undefined;
       const tooLow = path.filter(isCollection).length >= deepest ? finding('yaml/too-deep', 'stop', where(offset), { most: deepest }) : undefined;
       const refused = tooMuch ?? tooLow;
       if (refused) {
         findings.push(refused);
         return visit.BREAK;
       }
+      const hidden = isScalar(node) && typeof node.value === 'string' ? strangeBehindSigns(node.value, yaml.slice(offset, node.range?.[1])) : undefined;
+      if (hidden !== undefined) findings.push(finding('file/control-character', 'stop', where(offset), { character: hidden }));
       if (isAlias(node)) findings.push(finding('yaml/alias', 'stop', where(offset), { name: node.source.slice(0, 40) }));
       else if (node.tag?.startsWith('!') && !findings.some((each) => each.code === 'yaml/tag')) findings.push(finding('yaml/tag', 'stop', where(offset), { tag: node.tag.slice(0, 40) }));
       if (isMap(node)) for (const again of repeatedFields(node)) findings.push(finding('yaml/duplicate', 'stop', where(again), { field: wordAt(yaml, again) }));
       return undefined;
     },
   });
-  if (findings.some((each) => each.level === 'stop')) return {};
+  if (findings.some(isRefused)) return {};
   notePlaces(document, (offset) => lineCounter.linePos(offset), places);
   const data: unknown = plain(document.contents);
   if (data === '' || data === null) return {};

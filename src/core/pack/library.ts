@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { finding, type Finding, type Outcome, type Place } from '../finding.ts';
+import { finding, stops, type Finding, type Outcome, type Place } from '../finding.ts';
 import { fitToSchema } from './as-schema.ts';
 import { durationsSchema, paceSchema } from './durations.ts';
 import { readFrontMatter } from './front-matter.ts';
@@ -8,6 +8,7 @@ import { ownParts } from './own-parts.ts';
 import { placeOf, type Fields, type PictureFile, type Step } from './pack.ts';
 import { camelKeys } from './camel-keys.ts';
 import { sourcesSchema } from './library-sources.ts';
+import { strangeCharacters } from './strange-characters.ts';
 import { soundTheme, themeSchema } from './theme.ts';
 
 /** What `content/library.yaml` says about the whole library. */
@@ -53,16 +54,16 @@ export function readLibrary(text: string | undefined, file: string, pictures: re
   const atTop = () => ({ file, line: 1, column: 1 });
   if (text === undefined) return { value: defaultLibrary, findings: [], placeOf: atTop };
   const findings: Finding[] = [];
-  const front = readFrontMatter(
-    `---\n${text
-      .replace(/^\ufeff/, '')
-      .replace(/\r\n?/g, '\n')
-      .trimEnd()}\n---\n`,
-    file,
-  );
+  const plain = text
+    .replace(/^\ufeff/, '')
+    .replace(/\r\n?/g, '\n')
+    .trimEnd();
+  const strange = strangeCharacters(plain, file);
+  const front = readFrontMatter(`---\n${plain}\n---\n`, file);
   // The file has no line of dashes of its own, so each place stands one line lower than in the file.
   const raise = (found: Finding): Finding => ({ ...found, place: { ...found.place, line: Math.max(1, found.place.line - 1) } });
-  if (!front.value) return { value: undefined, findings: front.findings.map(raise), placeOf: atTop };
+  // A feed that holds such a character is no XML any more, so the library does without its own words.
+  if (!front.value || strange.length > 0 || stops(front.findings)) return { value: undefined, findings: [...strange, ...front.findings.map(raise)], placeOf: atTop };
   const { raw, places } = front.value;
   const fitted = fitToSchema(raw, librarySchema, (...steps) => placeOf({ file, places }, ...steps), places, findings);
   if (fitted.value === undefined) return { value: undefined, findings: [...front.findings, ...findings].map(raise), placeOf: atTop };

@@ -1,6 +1,8 @@
 import MarkdownIt, { type Token } from 'markdown-it';
 import { finding, type Finding } from '../finding.ts';
 import type { Block, Body, BodyPicture } from './pack.ts';
+import { withoutRemarks } from './remarks.ts';
+import { strangeBehindSigns } from './strange-characters.ts';
 
 /**
  * The only door to markdown-it. HTML stays text, comments are taken out, links keep to an allow-list of
@@ -25,10 +27,10 @@ export function isAllowedLink(link: string): boolean {
 export function readBody(markdown: string, firstLine: number, file: string, pictures: readonly string[]): { body: Body; findings: readonly Finding[] } {
   const findings: Finding[] = [];
   const at = (line: number) => ({ file, line: firstLine + line, column: 1 });
-  const stripped = withoutComments(markdown);
+  const stripped = withoutRemarks(markdown);
   for (const line of stripped.comments) findings.push(finding('body/comment', 'note', at(line), {}));
   if (stripped.unclosed !== undefined) findings.push(finding('body/comment-unclosed', 'stop', at(stripped.unclosed), {}));
-  const tokens = parser.parse(stripped.text, {});
+  const { tokens, refused } = parsed(stripped.text);
   if (tokens.some((token) => token.level > deepest * 2)) findings.push(finding('body/too-deep', 'stop', at(0), { most: deepest }));
   let line = 0;
   for (const token of tokens) {
@@ -38,12 +40,11 @@ export function readBody(markdown: string, firstLine: number, file: string, pict
         const picture = pictureNameOf(child);
         if (!pictures.includes(picture)) findings.push(finding('body/picture-not-listed', 'stop', at(line), { picture: picture.slice(0, 80) }));
       }
-      if (child.type === 'link_open' && !isAllowedLink(attribute(child, 'href'))) {
-        findings.push(finding('body/link-refused', 'warn', at(line), { link: attribute(child, 'href').slice(0, 80) }));
-      }
+      const hidden = strangeBehindSigns(`${child.content}${attribute(child, 'title')}`, token.content);
+      if (hidden !== undefined) findings.push(finding('file/control-character', 'stop', at(line), { character: hidden }));
     }
   }
-  for (const [link, lineOfLink] of refusedLinks(stripped.text)) findings.push(finding('body/link-refused', 'warn', at(lineOfLink), { link: link.slice(0, 80) }));
+  for (const { link, line: lineOfLink } of refused) findings.push(finding('body/link-refused', 'warn', at(lineOfLink), { link: link.slice(0, 80) }));
   return { body: { markdown: stripped.text, firstLine, blocks: blocksOf(tokens, firstLine), pictures: picturesOf(tokens, firstLine), asides: asidesOf(tokens, firstLine) }, findings };
 }
 
@@ -65,8 +66,49 @@ export function bodyHtml(body: Pick<Body, 'markdown'>, show: BodyShow): string {
   return parser.renderer.render(tokens, parser.options, { show });
 }
 
+/** A link that was left as text, and the line on which it stands, or its paragraph begins, counted from 0. */
+interface Refused {
+  readonly link: string;
+  readonly line: number;
+}
+/** What is refused while a text is parsed: markdown-it leaves it as text, and nobody would know. */
+let refusing: ((link: string) => void) | undefined;
+
+/** The tokens of a text, and the links in it that were refused, however they were written. */
+function parsed(markdown: string): { readonly tokens: readonly Token[]; readonly refused: readonly Refused[] } {
+  const lines = markdown.split('\n');
+  const refused = new Map<string, Refused>();
+  /** Between which lines the parser is: of a reference only the text as a whole is known. */
+  const lookFrom = (from: number, to: number) => (link: string) => {
+    const begins = link.slice(0, 8).toLowerCase();
+    const found = lines.findIndex((text, index) => index >= from && index < to && text.toLowerCase().includes(begins));
+    const line = found === -1 ? from : found;
+    refused.set(`${String(line)} ${link}`, { link, line });
+  };
+  try {
+    refusing = lookFrom(0, lines.length);
+    const tokens = parser.parse(markdown, { paragraph: (from: number, to: number) => (refusing = lookFrom(from, to)) });
+    return { tokens, refused: [...refused.values()] };
+  } finally {
+    refusing = undefined;
+  }
+}
+
 const parser = new MarkdownIt({ html: false, linkify: false, typographer: false, maxNesting: deepest * 2 + 4 });
-parser.validateLink = isAllowedLink;
+parser.validateLink = (link) => {
+  const allowed = isAllowedLink(link);
+  if (!allowed) refusing?.(link);
+  return allowed;
+};
+// As markdown-it's own rule, which does not tell where it is.
+parser.core.ruler.at('inline', (state) => {
+  const { paragraph } = state.env as { readonly paragraph?: (from: number, to: number) => void };
+  for (const token of state.tokens) {
+    if (token.type !== 'inline') continue;
+    if (token.map) paragraph?.(...token.map);
+    state.md.inline.parse(token.content, state.md, state.env, (token.children ??= []));
+  }
+});
 parser.renderer.rules['image'] = (tokens, index, _options, env) => {
   const token = tokens[index];
   if (!token) return '';
@@ -170,56 +212,4 @@ function textOf(token: Token): string {
   if (token.type === 'softbreak' || token.type === 'hardbreak') return '\n';
   // Alt text is not part of the running prose.
   return token.type === 'text' || token.type === 'code_inline' || token.type === 'text_special' ? token.content : '';
-}
-
-/** `[text](address)`, `<scheme:address>`, and `[name]: address`. */
-const linksAsWritten = [/\]\(\s*<?([^\s()<>]{1,200})/g, /<([a-z][a-z0-9+.-]{1,31}:[^\s<>]{1,200})>/gi, /^ {0,3}\[[^\]]{1,200}\]:\s*<?([^\s<>]{1,200})/g] as const;
-
-/** Links as written whose address markdown-it already refused: it leaves them as text, and nobody would know. */
-function* refusedLinks(markdown: string): Iterable<readonly [string, number]> {
-  for (const [line, text] of markdown.split('\n').entries()) {
-    for (const written of linksAsWritten) {
-      for (const match of text.slice(0, 4000).matchAll(written)) {
-        const link = match[1] ?? '';
-        if (!isAllowedLink(link)) yield [link, line];
-      }
-    }
-  }
-}
-
-/** The Markdown without HTML comments, each line kept so that lines still count right. Code keeps what looks like a comment. */
-function withoutComments(markdown: string): { text: string; comments: readonly number[]; unclosed: number | undefined } {
-  const comments: number[] = [];
-  const kept: string[] = [];
-  let inComment = false;
-  let fence = '';
-  let opened = 0;
-  for (const [index, line] of markdown.split('\n').entries()) {
-    const mark = /^ {0,3}(`{3,}|~{3,})/.exec(line)?.[1] ?? '';
-    if (!inComment && fence === '' && mark !== '') fence = mark;
-    else if (fence !== '' && mark.startsWith(fence)) fence = '';
-    if (fence !== '' || (mark !== '' && !inComment)) {
-      kept.push(line);
-      continue;
-    }
-    let rest = line;
-    let text = '';
-    while (rest !== '') {
-      const next = rest.indexOf(inComment ? '-->' : '<!--');
-      if (next === -1) {
-        if (!inComment) text += rest;
-        break;
-      }
-      if (!inComment) {
-        text += rest.slice(0, next);
-        comments.push(index);
-        opened = index;
-        rest = rest.slice(next + 4);
-      } else rest = rest.slice(next + 3);
-      inComment = !inComment;
-    }
-    kept.push(text);
-  }
-  // A remark that never ends is told as that, and not as a remark as well.
-  return { text: kept.join('\n'), comments: inComment ? comments.slice(0, -1) : comments, unclosed: inComment ? opened : undefined };
 }

@@ -6,6 +6,7 @@ import type { Given } from './library-sources.ts';
 import { readBody } from './markdown.ts';
 import { placeOf, type Pack, type Source } from './pack.ts';
 import { packSchema, type FrontMatter } from './schema.ts';
+import { strangeCharacters } from './strange-characters.ts';
 
 /** First stage: the text of one pack file, understood. A mistake in it is a finding; nothing is thrown for what an author wrote. */
 export function readPack(source: Source): Outcome<Pack> {
@@ -44,22 +45,6 @@ function pictureNames(value: unknown): readonly string[] {
   const list = (value as { readonly pictures?: unknown }).pictures;
   const names = Array.isArray(list) ? list.map((picture: unknown) => (picture as { readonly file?: unknown } | null)?.file) : [];
   return names.filter((name) => typeof name === 'string');
-}
-
-/** Characters that no field and no body may hold: they can break feeds and terminals, or turn text around to deceive. */
-function strangeCharacters(text: string, file: string): readonly Finding[] {
-  const findings: Finding[] = [];
-  for (const [index, line] of text.split('\n').entries()) {
-    for (const match of line.matchAll(
-      // eslint-disable-next-line no-control-regex -- control characters are what is looked for
-      /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069\ufffd\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g,
-    )) {
-      const character = `U+${match[0].charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`;
-      findings.push(finding('file/control-character', 'stop', { file, line: index + 1, column: match.index + 1 }, { character }));
-      if (findings.length > 50) return findings;
-    }
-  }
-  return findings;
 }
 
 /** The licence and the rights that the library names for a source's packs, where a pack names none. */

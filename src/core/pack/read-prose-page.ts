@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import type { Finding, Outcome } from '../finding.ts';
 import { fitToSchema } from './as-schema.ts';
 import { readFrontMatter } from './front-matter.ts';
+import { strangeCharacters } from './strange-characters.ts';
 import { readBody } from './markdown.ts';
 import { placeOf, type Body } from './pack.ts';
 
@@ -18,13 +19,14 @@ export interface ProsePage {
 }
 
 export function readProsePage(text: string, file: string): Outcome<ProsePage> {
-  const findings: Finding[] = [];
-  const front = readFrontMatter(text.replace(/^\ufeff/, '').replace(/\r\n?/g, '\n'), file);
-  if (!front.value) return { value: undefined, findings: front.findings };
+  const plain = text.replace(/^\ufeff/, '').replace(/\r\n?/g, '\n');
+  const findings: Finding[] = [...strangeCharacters(plain, file)];
+  const front = readFrontMatter(plain, file);
+  if (!front.value) return { value: undefined, findings: [...findings, ...front.findings] };
   const { raw, places, body, bodyLine } = front.value;
   const fitted = fitToSchema(raw, pageSchema, (...steps) => placeOf({ file, places }, ...steps), places, findings);
   const read = readBody(body, bodyLine, file, []);
   findings.push(...front.findings, ...read.findings);
-  if (fitted.value === undefined) return { value: undefined, findings };
+  if (fitted.value === undefined || findings.some(({ code }) => code === 'file/control-character')) return { value: undefined, findings };
   return { value: { ...(fitted.value as v.InferOutput<typeof pageSchema>), body: read.body }, findings };
 }

@@ -107,7 +107,7 @@ export const packSchema = v.object({
           v.object({
             framework: text(120),
             code: some(text(60)),
-            uri: some(v.pipe(v.string(), v.trim(), v.url(), v.startsWith('http'), v.examples(['https://standards.example/items/1']))),
+            uri: some(v.pipe(v.string(), v.trim(), v.url(), v.regex(/^https?:\/\//i), v.examples(['https://standards.example/items/1']))),
             /** The item's identifier in CASE, the open standard of 1EdTech for lists of aims; a UUID after RFC 9562. */
             uuid: some(v.pipe(v.string(), v.trim(), v.regex(/^[\da-f]{8}(?:-[\da-f]{4}){3}-[\da-f]{12}$/i), v.examples(['0f3c9c1e-5d0b-4a7e-9a51-2f6f6c1d7b10']))),
             paraphrase: text(300),
@@ -184,7 +184,7 @@ export const packSchema = v.object({
     v.object({
       file: some(fileName),
       captions: some(fileName),
-      link: some(v.pipe(v.string(), v.trim(), v.url(), v.startsWith('http'), v.examples(['https://school.example/films/crow']))),
+      link: some(v.pipe(v.string(), v.trim(), v.url(), v.regex(/^https?:\/\//i), v.examples(['https://school.example/films/crow']))),
       permission: text(300),
     }),
   ),

@@ -1,6 +1,8 @@
 /** Packs that are larger or deeper than any pack is: a limit that is told, and work that grows with the size and no faster. */
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { readFrontMatter } from '../../../src/core/pack/front-matter.ts';
+import { readLibrary } from '../../../src/core/pack/library.ts';
+import { readBody } from '../../../src/core/pack/markdown.ts';
 import { readPack } from '../../../src/core/pack/read-pack.ts';
 
 const told = (yaml: string): readonly string[] => readFrontMatter(`---\n${yaml}\n---\n`, 'pack.md').findings.map(({ code, place }) => `${place.line}:${place.column} ${code}`);
@@ -56,4 +58,40 @@ test('a picture is all that a link holds, or one thing of several', () => {
 
 test('a paragraph of 40,000 pictures has as many', () => {
   expect(readBodyOf('![](a)'.repeat(40_000)).value?.body.pictures).toHaveLength(40_000);
+});
+
+describe('characters that may not be there', () => {
+  test.each([
+    ['an escape in YAML', [String.raw`title: "a\x1b[31mb"`, ''], ['2:8 file/control-character']],
+    ['text turned round by an escape', [String.raw`title: "a\u202eb"`, ''], ['2:8 file/control-character']],
+    ['half of a pair', [String.raw`title: "\ud800"`, ''], ['2:8 file/control-character']],
+    ['the same as it is, told once', ['title: "a\u202eb"', ''], ['2:10 file/control-character']],
+    ['an entity in the body', ['title: T', 'One.\n\nTwo &#x202e; three.'], ['14:1 file/control-character']],
+    ['an entity in the title of a link', ['title: T', '[a](x "t&#x202e;")'], ['12:1 file/control-character']],
+  ] as const)('%s', (_, [title, body], expected) => {
+    const read = readPack({ slug: 'hen', file: 'pack.md', text: `---\n${front.replace('title: T', title)}\n---\n${body}`, languageOfFile: undefined, pictureFiles: [], passage: undefined });
+    expect(read.findings.map(({ code, place }) => `${place.line}:${place.column} ${code}`)).toEqual(expected);
+  });
+
+  test('in library.yaml they are told, and the library is built with the usual words', () => {
+    for (const name of ['"A \\x0b shelf"', 'A \u000b shelf']) {
+      expect(readLibrary(`name: ${name}\nlanguage: en\nlanguages: [en]\ncontact: C\nrights: R\n`, 'library.yaml')).toMatchObject({
+        value: undefined,
+        findings: [{ code: 'file/control-character', place: { line: 1 } }],
+      });
+    }
+  });
+});
+
+describe('a link that is refused is told on its line, however it is written', () => {
+  test.each([
+    ['with an entity, by its paragraph', 'One\n[two](java&#115;cript:x)', ['11 javascript:x']],
+    ['over two lines', 'One\n[two](\njavascript:x)', ['13 javascript:x']],
+    ['by reference, over two lines', '[two]\n\n[two]:\njavascript:x', ['14 javascript:x']],
+    ['within brackets and quotes', '<javascript:x>', ['11 javascript:x']],
+    ['as a picture', '![two](//elsewhere.example/x.png)', ['11 //elsewhere.example/x.png']],
+    ['in code, where it is no link', '`[two](javascript:x)`\n\n    [two](javascript:x)', []],
+  ])('%s', (_, body, expected) => {
+    expect(readBody(body, 11, 'pack.md', []).findings.map((found) => `${found.place.line} ${'link' in found.facts ? found.facts.link : found.code}`)).toEqual(expected);
+  });
 });
