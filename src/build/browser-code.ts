@@ -5,9 +5,10 @@ import { basename, dirname, join } from 'node:path';
 import type { Theme } from '../core/pack/theme.ts';
 import { themeCss } from '../outputs/theme.ts';
 import type { Assets } from '../outputs/views.ts';
-import { root, type Asked, type Bundle, type Bundler } from './bundle.ts';
+import type { Asked, Bundle, Bundler } from './bundle.ts';
+import { root } from './code-mark.ts';
 import { licencesText } from './licences.ts';
-import type { SiteFile } from './publish.ts';
+import type { SiteFile } from './write-files.ts';
 
 /** Styles and scripts for the browser, in files whose names hold a hash of their content. */
 

@@ -1,25 +1,29 @@
-import { mkdir, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { mkdir } from 'node:fs/promises';
+import { dirname, join, relative } from 'node:path';
 import { inOrder, stops, type Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
 import { findFiles } from '../outputs/find-files.ts';
 import { textOutputs } from '../outputs/output.ts';
 import { pagesOf, type PageText } from '../outputs/pages.ts';
-import { showPack, type Shown } from './show-pack.ts';
-import { bundler } from './bundle.ts';
-import { makeLogo } from './logo.ts';
+import type { Output, OwnLayouts, Page } from '../outputs/views.ts';
 import { makeAssets } from './browser-code.ts';
-import { writePages } from './eleventy.ts';
+import { bundler } from './bundle.ts';
+import { codeMark, hashOf } from './code-mark.ts';
+import type { Looked } from './kept-packs.ts';
+import { keptSite, type KeptSite } from './kept-site.ts';
+import { makeLogo } from './logo.ts';
+import { markOfShown, pageMarks } from './marks.ts';
 import { offlineFiles } from './offline.ts';
-import { packFolders } from './pack-folder.ts';
+import { packFolders, type PackFolders } from './pack-folder.ts';
 import { makePapers } from './papers.ts';
-import { readProse } from './read-prose.ts';
-import { stage, writeFiles } from './publish.ts';
-import type { OwnLayouts, Page } from '../outputs/views.ts';
-import type { Told } from '../outputs/through-stages.ts';
+import { stage } from './publish.ts';
 import { onDisk, type Content } from './read-content.ts';
 import { readWholeLibrary } from './read-library.ts';
+import { readProse } from './read-prose.ts';
+import { showPack, type Shown } from './show-pack.ts';
 import { tidyCache } from './tidy-cache.ts';
+import { writeFiles, type SiteFile } from './write-files.ts';
+import { writePages } from './write-pages.ts';
 
 export interface BuildOptions {
   /** The content folder. */
@@ -57,7 +61,7 @@ export interface Built {
 /** Six stages: read, check, measure, plan, render, publish. */
 export async function build(options: BuildOptions): Promise<Built> {
   await mkdir(options.cache, { recursive: true });
-  const { content, library, own, told, findings } = await readWholeLibrary(options.content, options.today);
+  const { content, library, own, told, findings, used } = await readWholeLibrary(options.content, options.today, options.cache);
 
   const sound = told.filter((each) => each.pack && !stops(each.findings));
   const bare = await showPacks(sound, content, options);
@@ -79,23 +83,34 @@ export async function build(options: BuildOptions): Promise<Built> {
   if (options.strict && stops(everything)) return { ...result, published: 0, pages: 0 };
 
   const pagesFor = (packs: ShownPacks['packs']) => pagesFrom(packs, everything, layouts.own);
+  const markOf = pageMarks(
+    await codeMark(),
+    library,
+    assets,
+    [...content.layouts].filter(([part]) => layouts.own[part] !== undefined),
+  );
   const staging = await stage(options.site);
+  const site = await keptSite(options.cache, staging.place, staging.folder);
   let pages = pagesFor(shown.packs);
   try {
     // A page tells how large its folder is, so the folders come first; a folder's own pages have none to offer.
-    if (options.folders === true) pages = pagesFor(await withFolders(shown.packs, packFolders({ library, pages, assets, files: [...files, ...shown.files], bundle }), staging.folder));
-    await writePages(pages, staging.folder, options.cache);
-    await writeFiles(staging.folder, [...files, ...shown.files, ...textOutputs({ library, shown: shown.packs, pages }), ...find.flatMap((each) => each.files)]);
-    await writeFiles(staging.folder, await offlineFiles({ folder: staging.folder, library, pages, shown: shown.packs, assets, bundle }));
-    await staging.publish();
+    if (options.folders === true) pages = pagesFor(await withFolders(shown.packs, packFolders({ library, pages, assets, files: [...files, ...shown.files], bundle }), site, markOf));
+    await writePages(pages, site, markOf, staging.folder, options.cache);
+    const code = await codeMark();
+    writeFiles(site, [
+      ...files,
+      ...shown.files.map((file) => ofCache(file, options.cache)),
+      ...textOutputs({ library, shown: shown.packs, pages }).map((each) => ofPack(each, code)),
+      ...find.flatMap((each) => each.files),
+    ]);
+    writeFiles(site, await offlineFiles({ folder: staging.folder, site, library, pages, shown: shown.packs, assets, bundle }));
+    await site.forget();
+    await site.save(await staging.publish());
   } catch (error) {
     await staging.discard();
     throw error;
   }
-  await tidyCache(
-    options.cache,
-    shown.files.flatMap((file) => ('from' in file ? [file.from] : [])),
-  );
+  await tidyCache(options.cache, [...used, ...shown.files.flatMap((file) => ('from' in file ? [file.from] : []))]);
   return { ...result, pages: pages.length };
 }
 
@@ -104,20 +119,30 @@ async function soundOn(own: OwnLayouts, pages: readonly Page[]) {
   return soundLayouts(own, pages);
 }
 
+/** What is made of one pack alone, with a mark. Its text is not asked for here. */
+function ofPack(output: Output, code: string): SiteFile {
+  return output.of === undefined ? output : Object.defineProperty({ url: output.url, text: '', mark: code + markOfShown(output.of) }, 'text', { get: () => output.text });
+}
+
+/** Files of the cache have names by their content. A film lies in the content folder, and is copied each time. */
+function ofCache(file: SiteFile, cache: string): SiteFile {
+  const mark = 'from' in file ? relative(cache, file.from) : '..';
+  return mark.startsWith('..') ? file : { ...file, mark };
+}
+
 interface ShownPacks {
   readonly packs: readonly Shown['shown'][];
   readonly files: Shown['files'];
   readonly findings: readonly Finding[];
 }
 
-async function withFolders(packs: ShownPacks['packs'], folderOf: ReturnType<typeof packFolders>, site: string): Promise<ShownPacks['packs']> {
+async function withFolders(packs: ShownPacks['packs'], folders: PackFolders, site: KeptSite, markOf: (page: Page) => string): Promise<ShownPacks['packs']> {
   const made: ShownPacks['packs'][number][] = [];
   for (const shown of packs) {
     const url = `${shown.urls.family}pack.zip`;
-    const zip = await folderOf(shown);
-    await mkdir(join(site, shown.urls.family), { recursive: true });
-    await writeFile(join(site, url), zip);
-    made.push({ ...shown, folder: { url, bytes: zip.length } });
+    const mark = hashOf(folders.madeOf(shown, markOf));
+    if (!site.take(url, mark)) site.write(url, await folders.make(shown), mark);
+    made.push({ ...shown, folder: { url, bytes: site.sized(url)?.bytes ?? 0 } });
   }
   return made;
 }
@@ -131,7 +156,7 @@ async function withPapers(bare: ShownPacks, library: Library, options: BuildOpti
   return { packs: papers.packs, files: [...bare.files, ...papers.files], findings: [...bare.findings, ...papers.findings] };
 }
 
-async function showPacks(sound: readonly Told[], { library, roots }: Content, options: BuildOptions): Promise<ShownPacks> {
+async function showPacks(sound: readonly Looked[], { library, roots }: Pick<Content, 'library' | 'roots'>, options: BuildOptions): Promise<ShownPacks> {
   const packs: Shown['shown'][] = [];
   const files = new Map<string, Shown['files'][number]>();
   const findings: Finding[] = [];

@@ -1,13 +1,11 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readdir, readFile, utimes } from 'node:fs/promises';
-import { basename, dirname, join, sep } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { mkdir, utimes } from 'node:fs/promises';
+import { basename, join } from 'node:path';
 import { build, transform, type BuildOptions, type Metafile, type TransformFailure } from 'esbuild';
+import { contentOf, root } from './code-mark.ts';
 import { readSealed, sealed, writeWhole } from './kept.ts';
 
 /** The only door to esbuild. What it made is kept by the content of everything it was made from: most builds change a pack and no code. */
-
-export const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 
 export interface Bundle {
   /** Names without folders, and their text. */
@@ -89,20 +87,4 @@ function packagesIn(metafile: Metafile | undefined): readonly string[] {
   const paths = Object.values(metafile?.outputs ?? {}).flatMap(({ inputs }) => Object.entries(inputs).flatMap(([path, { bytesInOutput }]) => (bytesInOutput > 0 ? [path] : [])));
   const names = paths.flatMap((path) => /.*node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(path)?.[1] ?? []);
   return [...new Set(names)].sort();
-}
-
-/** A hash of the files at these places below the project's root, names and bytes. */
-async function contentOf(places: readonly string[]): Promise<string> {
-  const hash = createHash('sha256');
-  for (const place of places) {
-    const below = await readdir(join(root, place), { recursive: true, withFileTypes: true }).catch(() => undefined);
-    const files = below?.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name)) ?? [join(root, place)];
-    for (const path of files.sort())
-      hash
-        .update(path.slice(root.length).split(sep).join('/'))
-        .update('\0')
-        .update(await readFile(path))
-        .update('\0');
-  }
-  return hash.digest('hex');
 }

@@ -11,12 +11,13 @@ const mostAtOnce = 500;
 /**
  * The only door to Eleventy. It is given an empty folder, and one paginated virtual template for each kind of
  * page; packs are data that we have read ourselves and never its templates, so nothing in a pack is ever run.
+ * `made` is told of each page that it makes.
  */
-export async function writePages(pages: readonly Page[], output: string, cache: string): Promise<void> {
-  for (let start = 0; start < pages.length; start += mostAtOnce) await writeSome(pages.slice(start, start + mostAtOnce), output, cache);
+export async function makePages(pages: readonly Page[], output: string, cache: string, made: (page: Page, html: string) => void): Promise<void> {
+  for (let start = 0; start < pages.length; start += mostAtOnce) await makeSome(pages.slice(start, start + mostAtOnce), output, cache, made);
 }
 
-async function writeSome(pages: readonly Page[], output: string, cache: string): Promise<void> {
+async function makeSome(pages: readonly Page[], output: string, cache: string, made: (page: Page, html: string) => void): Promise<void> {
   const empty = await mkdtemp(join(cache, 'no-input-'));
   const failures: unknown[] = [];
   try {
@@ -34,7 +35,9 @@ async function writeSome(pages: readonly Page[], output: string, cache: string):
             data: { numbers: ofKind.map((_, index) => index), pagination: { data: 'numbers', size: 1, alias: 'number' }, permalink: (data: Numbered) => fileOf(pageOf(data).url) },
             render: (data) => {
               try {
-                return pageHtml(pageOf(data));
+                const html = pageHtml(pageOf(data));
+                made(pageOf(data), html);
+                return html;
               } catch (error) {
                 failures.push(error);
                 throw error;

@@ -1,6 +1,6 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { root } from './bundle.ts';
+import { root } from './code-mark.ts';
 
 /** Licences that whatever reaches a visitor's browser may have, by their SPDX names: each allows copying when its text and the names in it go along. */
 const allowed: ReadonlySet<string> = new Set(['MIT', 'ISC', 'BSD-2-Clause', 'BSD-3-Clause', '0BSD', 'Apache-2.0', 'OFL-1.1', 'CC0-1.0', 'Unlicense']);

@@ -6,7 +6,7 @@ import type { Library } from '../core/pack/library.ts';
 import { usual } from '../core/pack/theme.ts';
 import type { BuiltLogo } from '../outputs/views.ts';
 import { fitPicture, isSeeThrough, sizeOf } from './pictures.ts';
-import type { SiteFile } from './publish.ts';
+import type { SiteFile } from './write-files.ts';
 
 interface Made {
   readonly logo: BuiltLogo | undefined;

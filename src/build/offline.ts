@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { rootOf, fileOf } from '../outputs/addresses.ts';
@@ -8,13 +7,16 @@ import type { Library } from '../core/pack/library.ts';
 import { workerScript } from './browser-code.ts';
 import { widths } from './pictures.ts';
 import type { Bundler } from './bundle.ts';
-import type { SiteFile } from './publish.ts';
+import { hashOf } from './code-mark.ts';
+import type { KeptSite, Sized } from './kept-site.ts';
+import type { SiteFile } from './write-files.ts';
 
 /** Width of the pictures in a book's copy, in pixels: sharp on a phone, and one file a picture. */
 const copyWidth = 960;
 
 interface Made {
   readonly folder: string;
+  readonly site: KeptSite;
   readonly library: Library;
   readonly pages: readonly Page[];
   readonly shown: readonly ShownPack[];
@@ -29,27 +31,24 @@ interface Made {
 export async function offlineFiles(made: Made): Promise<readonly SiteFile[]> {
   const known = new Map<string, Promise<Sized>>();
   const sized = (url: string): Promise<Sized> => {
-    const read = known.get(url) ?? readFile(join(made.folder, fileOf(url))).then((bytes) => ({ hash: hashOf(bytes), bytes: bytes.length }));
+    const read = known.get(url) ?? sizedOnce(made, url);
     known.set(url, read);
     return read;
   };
   const lists: SiteFile[] = [];
   for (const [url, files] of [...made.shown.map((shown) => [shown.urls.family, filesOf(shown, made)] as const), ...formsOf(made)]) {
     // The pages of a book are read once and forgotten; what all books share is remembered.
-    const all = await Promise.all(files.map((each) => (each.startsWith('assets/') ? sized(each) : sizedOnce(made.folder, each))));
-    const version = hashOf(Buffer.from(files.map((each, index) => `${each} ${all[index]?.hash ?? ''}`).join('\n')));
+    const all = await Promise.all(files.map((each) => (each.startsWith('assets/') ? sized(each) : sizedOnce(made, each))));
+    const version = versionOf(files.map((each, index) => `${each} ${all[index]?.hash ?? ''}`).join('\n'));
     const bytes = all.reduce((sum, each) => sum + each.bytes, 0);
     lists.push({ url: `${url}offline.json`, text: `${JSON.stringify({ version, bytes, files })}\n` });
   }
   return [...lists, await worker(made, sized)];
 }
 
-interface Sized {
-  readonly hash: string;
-  readonly bytes: number;
-}
-
-async function sizedOnce(folder: string, url: string): Promise<Sized> {
+async function sizedOnce({ folder, site }: Made, url: string): Promise<Sized> {
+  const known = site.sized(fileOf(url));
+  if (known) return known;
   const bytes = await readFile(join(folder, fileOf(url)));
   return { hash: hashOf(bytes), bytes: bytes.length };
 }
@@ -88,7 +87,7 @@ async function worker({ library, pages, assets, bundle }: Made, sized: (url: str
     ...assets.later.filter((url) => url.endsWith('.woff2')),
     ...(library.languages.some(inArabicScript) ? (assets.arabicLetters ?? []) : []),
   ];
-  const version = hashOf(Buffer.from((await Promise.all(files.map(sized))).map((each) => each.hash).join()));
+  const version = versionOf((await Promise.all(files.map(sized))).map((each) => each.hash).join());
   return { url: 'offline-worker.js', text: await workerScript('src/browser/offline-worker.ts', { shell: { version, widths, notSaved, files } }, bundle) };
 }
 
@@ -96,6 +95,7 @@ const logoFiles = ({ logo }: Assets): readonly string[] => [logo?.light, logo?.d
 
 const inArabicScript = (language: string) => new Intl.Locale(language).maximize().script === 'Arab';
 
-function hashOf(bytes: Buffer): string {
-  return createHash('sha256').update(bytes).digest('hex').slice(0, 16);
+/** Half of a hash: a browser only compares it with the one it has. */
+function versionOf(text: string): string {
+  return hashOf(text).slice(0, 16);
 }

@@ -8,7 +8,7 @@ import type { Assets, Page, ShownPack } from '../outputs/views.ts';
 import { zipOf } from '../outputs/zip.ts';
 import { licencesUrl, plainScript, scriptPaths } from './browser-code.ts';
 import type { Bundler } from './bundle.ts';
-import type { SiteFile } from './publish.ts';
+import type { SiteFile } from './write-files.ts';
 
 /** Width of the pictures in the folder, in pixels. */
 const width = 960;
@@ -25,8 +25,14 @@ interface Made {
   readonly bundle: Bundler;
 }
 
+export interface PackFolders {
+  /** What a pack's folder is made of, as one text. All that is not named in it has a name by its content, and the pages name it. */
+  readonly madeOf: (shown: ShownPack, markOf: (page: Page) => string) => string;
+  readonly make: (shown: ShownPack) => Promise<Uint8Array>;
+}
+
 /** Makes a pack's `pack.zip`: its pages, sheets and pictures as a folder that opens from a disk, without a network and without a server. Nothing is in it but what the site shows. */
-export function packFolders(made: Made): (shown: ShownPack) => Promise<Uint8Array> {
+export function packFolders(made: Made): PackFolders {
   const byUrl = new Map(made.files.map((file) => [file.url, file]));
   const read = new Map<string, Promise<Uint8Array>>();
   /** What all packs share is read and made once. */
@@ -40,9 +46,19 @@ export function packFolders(made: Made): (shown: ShownPack) => Promise<Uint8Arra
     if (!file) throw new Error(`a folder needs "${url}", and the site has no such file`);
     return 'text' in file ? new TextEncoder().encode(file.text) : readFile(file.from);
   };
-  return async (shown) => {
+  const prose = made.pages.filter(({ view }) => view.kind === 'prose');
+  const ownPages = new Map<ShownPack['pack'], Page[]>();
+  for (const page of made.pages) {
+    const { view } = page;
+    if (view.kind !== 'family' && view.kind !== 'booklet' && view.kind !== 'lesson') continue;
+    const own = ownPages.get(view.shown.pack) ?? [];
+    own.push(page);
+    ownPages.set(view.shown.pack, own);
+  }
+  const pagesOf = (shown: ShownPack) => [...(ownPages.get(shown.pack) ?? []), ...prose].filter((page) => nameOf(page, shown) !== undefined);
+  const make = async (shown: ShownPack): Promise<Uint8Array> => {
     const inside = new Map<string, string>();
-    const pages = made.pages.filter((page) => nameOf(page, shown) !== undefined);
+    const pages = pagesOf(shown);
     for (const page of pages) inside.set(page.url, nameOf(page, shown) ?? '');
     for (const { url } of shown.papers) inside.set(url, basename(url));
     const shared = [
@@ -79,6 +95,11 @@ export function packFolders(made: Made): (shown: ShownPack) => Promise<Uint8Arra
     // In one order, so that the same files make the same bytes.
     return zipOf(Object.fromEntries([...files].sort(([a], [b]) => (a < b ? -1 : 1))));
   };
+  const sheet = (url: string) => {
+    const file = byUrl.get(url);
+    return file && 'from' in file ? file.from : url;
+  };
+  return { make, madeOf: (shown, markOf) => JSON.stringify([pagesOf(shown).map(markOf), shown.papers.map(({ url }) => sheet(url))]) };
 }
 
 /** What a page is called in the folder; undefined for pages that are not in it. */

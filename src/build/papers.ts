@@ -4,7 +4,7 @@ import type { Library } from '../core/pack/library.ts';
 import type { Sheet } from '../outputs/sheets/sheet.ts';
 import { sheetsOf } from '../outputs/sheets/sheets.ts';
 import type { Paper, ShownPack } from '../outputs/views.ts';
-import type { SiteFile } from './publish.ts';
+import type { SiteFile } from './write-files.ts';
 import { makePdfs, unprintable, type PdfJob, type PdfOptions } from './pdf.ts';
 
 export interface MadePapers {

@@ -1,6 +1,6 @@
 import { renameSync, rmSync } from 'node:fs';
-import { chmod, copyFile, mkdir, mkdtemp, readdir, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
-import { basename, dirname, join, relative, resolve, sep } from 'node:path';
+import { chmod, mkdir, mkdtemp, readdir, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { basename, dirname, join, resolve } from 'node:path';
 import { CannotPublish } from './cannot-publish.ts';
 import { exchange } from './exchange.ts';
 import { keepTimes } from './keep-times.ts';
@@ -14,8 +14,10 @@ const siteMark = '# A site made by bookfellow: everything here is made anew by e
 export interface Staging {
   /** The folder in which the new site is made, beside the old one and on the same disk. */
   readonly folder: string;
-  /** Puts the new site in the old one's place. */
-  publish(): Promise<void>;
+  /** Where the old site lies, if there is one. */
+  readonly place: string;
+  /** Puts the new site in the old one's place, and tells with what time each file lies there, in whole seconds. */
+  publish(): Promise<ReadonlyMap<string, number>>;
   /** Throws the unfinished site away. */
   discard(): Promise<void>;
 }
@@ -35,12 +37,14 @@ export async function stage(site: string): Promise<Staging> {
     await chmod(folder, 0o777 & ~process.umask());
     return {
       folder,
+      place,
       publish: async () => {
         await writeFile(join(folder, '.gitignore'), siteMark);
-        await keepTimes(folder, place);
+        const times = await keepTimes(folder, place);
         if (!(await lock.isOurs())) throw new CannotPublish('Another build began to write this site. This one has published nothing; run it again.');
         await swap(folder, place, old);
         await lock.release();
+        return times;
       },
       discard: async () => {
         // Writers that were at work beside the one that failed make folders again; what they leave goes when the process ends.
@@ -133,34 +137,4 @@ async function exists(path: string): Promise<boolean> {
     () => true,
     () => false,
   );
-}
-
-/** What a site is made of beside its pages: text written as it is, or a file copied. */
-export type SiteFile = { readonly url: string; readonly text: string } | { readonly url: string; readonly from: string };
-
-/** Writes files into a staged site. Two for one address, or one that leads outside, is a fault of ours and stops the build. */
-export async function writeFiles(folder: string, files: readonly SiteFile[]): Promise<void> {
-  const taken = new Set<string>();
-  const folders = new Set<string>();
-  for (const file of files) {
-    const path = join(folder, file.url);
-    if (relative(folder, path).startsWith(`..${sep}`)) throw new Error(`"${file.url}" leads out of the site`);
-    if (taken.has(file.url)) throw new Error(`two files for one address: ${file.url}`);
-    taken.add(file.url);
-    if (!folders.has(dirname(path))) {
-      await mkdir(dirname(path), { recursive: true });
-      folders.add(dirname(path));
-    }
-    if ('text' in file) await writeFile(path, file.text);
-    else await copyWhole(file.from, path);
-  }
-}
-
-async function copyWhole(from: string, path: string): Promise<void> {
-  try {
-    await copyFile(from, path);
-  } catch (error) {
-    if (await exists(from)) throw error;
-    throw new CannotPublish(`"${from}" went away while the site was made. The site is as it was; run it again.`, { cause: error });
-  }
 }

@@ -1,32 +1,46 @@
 import { versionsOf } from '../core/check/versions.ts';
 import type { Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
-import { throughStages, type Told } from '../outputs/through-stages.ts';
 import type { OwnLayouts } from '../outputs/views.ts';
+import { packKeeper, type Looked } from './kept-packs.ts';
 import { readContent, type Content } from './read-content.ts';
 
-/** The stages that only look: every pack read, checked, measured and planned, and all findings. `today` is the day that dates are held against. */
-export async function readWholeLibrary(
-  folder: string,
-  today = new Date().toISOString().slice(0, 10),
-): Promise<{ content: Content; library: Library; own: OwnLayouts; told: readonly Told[]; findings: readonly Finding[] }> {
-  const content = await readContent(folder);
+export interface WholeLibrary {
+  readonly content: Omit<Content, 'sources'>;
+  readonly library: Library;
+  readonly own: OwnLayouts;
+  readonly told: readonly Looked[];
+  readonly findings: readonly Finding[];
+  /** Paths of what was taken from the cache or put into it. */
+  readonly used: Iterable<string>;
+}
+
+/**
+ * The stages that only look: every pack read, checked, measured and planned, and all findings.
+ *
+ * @param today The day that dates are held against.
+ * @param cache Where packs are kept from one time to the next; they are not where it is undefined.
+ */
+export async function readWholeLibrary(folder: string, today = new Date().toISOString().slice(0, 10), cache?: string): Promise<WholeLibrary> {
+  const { sources, ...content } = await readContent(folder);
   const { library } = content;
   const { own, findings: ofLayouts } = await ownLayouts(content);
-  const each = content.sources.map((source) => throughStages(source, library, today));
+  const keeper = await packKeeper(library, cache);
+  const each: Looked[] = [];
+  for (const source of sources) each.push(await keeper.look(source, today));
   const told = withVersions(each, library);
-  return { content, library, own, told, findings: [...content.findings, ...ofLayouts, ...told.flatMap((one) => one.findings)] };
+  return { content, library, own, told, findings: [...content.findings, ...ofLayouts, ...told.flatMap((one) => one.findings)], used: keeper.used };
 }
 
 /** Most libraries have none, and need nothing that makes them. */
-async function ownLayouts({ library, layouts }: Content): Promise<{ readonly own: OwnLayouts; readonly findings: readonly Finding[] }> {
+async function ownLayouts({ library, layouts }: Pick<Content, 'library' | 'layouts'>): Promise<{ readonly own: OwnLayouts; readonly findings: readonly Finding[] }> {
   if (library.layouts === undefined || library.layouts.length === 0) return { own: {}, findings: [] };
   const { readOwnLayouts } = await import('./own-layouts.ts');
   return readOwnLayouts(layouts, library);
 }
 
 /** Findings that need all of a book's packs at once: two in one language, or one in a language that the library does not have. */
-function withVersions(told: readonly Told[], library: Library): readonly Told[] {
+function withVersions(told: readonly Looked[], library: Library): readonly Looked[] {
   const extra = versionsOf(
     told.flatMap((each) => each.pack ?? []),
     library,

@@ -10,7 +10,7 @@ import { linkFrom, packUrls } from '../outputs/addresses.ts';
 import type { BuiltPicture, BuiltRecording, ShownPack } from '../outputs/views.ts';
 import { pictureHtml } from '../../layouts/parts/picture.tsx';
 import { makePicture } from './pictures.ts';
-import type { SiteFile } from './publish.ts';
+import type { SiteFile } from './write-files.ts';
 
 export interface Shown {
   readonly shown: ShownPack;

@@ -8,7 +8,13 @@ import type { Output, OutputInput } from './views.ts';
  * own are not in it, since nobody meant them for the public.
  */
 export function packFiles({ shown }: OutputInput): readonly Output[] {
-  return shown.map(({ pack, urls }) => ({ url: `${urls.family}pack.md`, text: packFile(pack) }));
+  return shown.map((of) => ({
+    url: `${of.urls.family}pack.md`,
+    of,
+    get text() {
+      return packFile(of.pack);
+    },
+  }));
 }
 
 /** The fields of the schema, in its order and under the author's names. */

@@ -9,8 +9,16 @@ export const mostCarried = 250_000;
 
 /** The packs that the page carries; undefined when the library is too large for that. */
 export function packsCarried(shown: readonly ShownPack[]): readonly StackPack[] | undefined {
-  const packs = shown.map(({ pack }) => stackPackOf(pack));
-  return JSON.stringify(packs).length > mostCarried ? undefined : packs;
+  const packs: StackPack[] = [];
+  let length = 1;
+  for (const { pack } of shown) {
+    const each = stackPackOf(pack);
+    // With the comma or bracket behind it.
+    length += JSON.stringify(each).length + 1;
+    if (length > mostCarried) return undefined;
+    packs.push(each);
+  }
+  return packs;
 }
 
 /** Address of a pack's own file for the stack. */
@@ -18,5 +26,11 @@ export const stackFileUrl = ({ urls }: Pick<ShownPack, 'urls'>): string => `${ur
 
 /** Each pack's questions, models and rubric as a file for the stack. */
 export function stackFiles({ shown }: Pick<OutputInput, 'shown'>): readonly Output[] {
-  return shown.map((each) => ({ url: stackFileUrl(each), text: stackFile(stackPackOf(each.pack)) }));
+  return shown.map((of) => ({
+    url: stackFileUrl(of),
+    of,
+    get text() {
+      return stackFile(stackPackOf(of.pack));
+    },
+  }));
 }

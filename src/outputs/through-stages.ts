@@ -16,8 +16,8 @@ export interface Told {
   readonly findings: readonly Finding[];
 }
 
-/** The stages that only look: read, check, measure, plan. The build and the form that makes packs go through this one way, so they say and count the same. */
-export function throughStages(source: Source, library: Library, today: string): Told {
+/** The stages that only look: read, check, measure, plan. The build and the form that makes packs go through this one way, so they say and count the same. Without a day nothing is told of dates. */
+export function throughStages(source: Source, library: Library, today: string | undefined): Told {
   const read = readPack(source);
   if (!read.value) return { source, pack: undefined, findings: read.findings };
   const looked = afterReading(read.value, source, library, today);
@@ -25,7 +25,7 @@ export function throughStages(source: Source, library: Library, today: string): 
 }
 
 /** The same for a pack that has been read. */
-export function afterReading(pack: Pack, source: Source, library: Library, today: string): { readonly pack: PlannedPack; readonly findings: readonly Finding[] } {
+export function afterReading(pack: Pack, source: Source, library: Library, today: string | undefined): { readonly pack: PlannedPack; readonly findings: readonly Finding[] } {
   const checked = checkPack(pack, { roster: source.roster ?? [], today, contact: [library.contact, pack.owner?.contact ?? ''].join(' '), passage: textOfPassage(source, pack.language) });
   const passage = measurePassage(checked.value, source);
   const measured = measurePack(checked.value, passage.value);

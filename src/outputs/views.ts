@@ -244,6 +244,8 @@ export type Page = PageOf;
 export interface Output {
   readonly url: string;
   readonly text: string;
+  /** The pack that the text is made of, when it is made of nothing else: while that stays as it is, the text need not be asked for. */
+  readonly of?: ShownPack;
 }
 
 export interface OutputInput {

@@ -1,11 +1,13 @@
 /** A site changes whole or not at all, and only one build at a time writes it. */
 import { spawnSync } from 'node:child_process';
 import { statSync } from 'node:fs';
-import { mkdir, readdir, readFile, rename, utimes, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rename, rm, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { CannotPublish } from '../../src/build/cannot-publish.ts';
-import { stage, writeFiles } from '../../src/build/publish.ts';
+import { keptSite } from '../../src/build/kept-site.ts';
+import { stage } from '../../src/build/publish.ts';
+import { writeFiles } from '../../src/build/write-files.ts';
 import { bookfellow, buildSmall, filesIn, smallLibrary, soundPack, textsIn } from './small-library.ts';
 
 /** A number that no running process has: of one that has just ended. */
@@ -29,6 +31,8 @@ describe('publishing', () => {
     const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack(), 'packs/owl/pack.md': await soundPack() });
     await buildSmall(library);
     const first = await textsIn(library.site);
+    // Made once more, and not taken from what was kept.
+    for (const kept of ['packs', 'sites']) await rm(join(library.cache, kept), { recursive: true });
     await buildSmall(library);
     expect(await textsIn(library.site)).toEqual(first);
   });
@@ -65,11 +69,14 @@ describe('publishing', () => {
     await buildSmall(library);
     const before = await textsIn(library.site);
     const staging = await stage(library.site);
-    const twice = writeFiles(staging.folder, [
+    const site = await keptSite(library.cache, staging.place, staging.folder);
+    const twice = [
       { url: 'index.html', text: 'one' },
       { url: 'index.html', text: 'two' },
-    ]);
-    await expect(twice).rejects.toThrow('two files for one address');
+    ];
+    expect(() => {
+      writeFiles(site, twice);
+    }).toThrow('two files for one address');
     await staging.discard();
     expect(await textsIn(library.site)).toEqual(before);
     expect((await readdir(library.folder)).sort()).toEqual(['cache', 'content', 'site']);
@@ -78,8 +85,11 @@ describe('publishing', () => {
   test('nothing is written outside the site', async () => {
     const { site, folder } = await smallLibrary({});
     const staging = await stage(site);
-    await expect(writeFiles(staging.folder, [{ url: '../outside.html', text: 'here' }])).rejects.toThrow('leads out of the site');
-    await expect(writeFiles(staging.folder, [{ url: 'packs/../../outside.html', text: 'here' }])).rejects.toThrow('leads out of the site');
+    const kept = await keptSite(join(folder, 'cache'), staging.place, staging.folder);
+    for (const url of ['../outside.html', 'packs/../../outside.html'])
+      expect(() => {
+        writeFiles(kept, [{ url, text: 'here' }]);
+      }).toThrow('leads out of the site');
     await staging.discard();
     expect((await readdir(folder)).sort()).toEqual(['content']);
   });
@@ -109,7 +119,7 @@ describe('publishing', () => {
     const day = new Date('2026-09-01T08:00:00Z');
     for (const text of ['one', 'two']) {
       const staging = await stage(site);
-      await writeFiles(staging.folder, [{ url: 'index.html', text }]);
+      writeFiles(await keptSite(join(folder, 'cache'), staging.place, staging.folder), [{ url: 'index.html', text }]);
       await utimes(join(staging.folder, 'index.html'), day, day);
       await staging.publish();
     }

@@ -3,7 +3,7 @@ import { chmod, mkdir, symlink } from 'node:fs/promises';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { onDisk } from '../../src/build/read-content.ts';
+import { onDisk, readContent } from '../../src/build/read-content.ts';
 import { readWholeLibrary } from '../../src/build/read-library.ts';
 import { slugInSource } from '../../src/build/slug.ts';
 import { bookfellow, buildSmall, smallLibrary, textsIn, soundPack, type SmallLibrary } from './small-library.ts';
@@ -33,7 +33,7 @@ test('the folders of two schools and the library’s own make one library', asyn
   });
   expect(await readTogether(library)).toEqual({ packs: ['hen own', 'salt-hen Saltmarsh School', 'snow Millrace School'], told: [] });
   const { told, content } = await readWholeLibrary(library.content);
-  expect(told.map(({ source }) => source.roster)).toEqual([[], ['Quillon'], []]);
+  expect((await readContent(library.content)).sources.map(({ roster }) => roster)).toEqual([[], ['Quillon'], []]);
   expect([told[2]?.pack?.by.licence, told[2]?.pack?.book.rights, onDisk(content.roots, told[2]?.source.file ?? '')]).toEqual(['CC BY 4.0', 'our own', join(library.folder, 'mill/snow/pack.md')]);
 });
 

@@ -1,0 +1,27 @@
+import { pageHtml } from '../../layouts/page.tsx';
+import { fileOf } from '../outputs/addresses.ts';
+import type { Page } from '../outputs/views.ts';
+import type { KeptSite } from './kept-site.ts';
+
+/** Kinds of pages of which there is one for each pack. */
+const ofPacks = new Set<Page['view']['kind']>(['family', 'booklet', 'lesson', 'recording']);
+
+/**
+ * Writes the pages that the old site does not have already. The engine makes those of the library. Those of packs are made
+ * beside it by the same layouts: each page that goes through it stays in its memory, and a large library has tens of thousands.
+ */
+export async function writePages(pages: readonly Page[], site: KeptSite, markOf: (page: Page) => string, output: string, cache: string): Promise<void> {
+  const forEngine: Page[] = [];
+  for (const page of pages) {
+    const file = fileOf(page.url);
+    const mark = markOf(page);
+    if (site.take(file, mark)) continue;
+    if (ofPacks.has(page.view.kind)) site.write(file, pageHtml(page), mark);
+    else forEngine.push(page);
+  }
+  if (forEngine.length === 0) return;
+  const { makePages } = await import('./eleventy.ts');
+  await makePages(forEngine, output, cache, (page, html) => {
+    site.note(fileOf(page.url), html, markOf(page));
+  });
+}
