@@ -50,7 +50,7 @@ export function Family(page: PageOf<PackView>): JSX.Element {
       <PaperLinks page={page} kinds={['letter', 'booklet']} />
       <TakeAlong page={page} />
       <Onward page={page} say={say} />
-      <Maker pack={pack} language={page.language} />
+      <Maker page={page} />
     </Document>
   );
 }

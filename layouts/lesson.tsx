@@ -92,7 +92,7 @@ export function Lesson(page: PageOf<PackView>): JSX.Element {
         </p>
       </section>
       <Rights pack={pack} say={say} />
-      <Maker pack={pack} language={page.language} />
+      <Maker page={page} />
       <DataIsland id="lesson-data" data={data} />
     </Document>
   );

@@ -13,6 +13,7 @@ import { Programs } from './programs.tsx';
 import { Prose } from './prose.tsx';
 import { Recording } from './recording.tsx';
 import { Quality } from './quality.tsx';
+import { Retired } from './retired.tsx';
 import { Stack } from './stack.tsx';
 import { toHtml } from './to-html.ts';
 
@@ -64,6 +65,8 @@ function layoutOf(page: Page): JSX.Element {
       return <Prose {...page} view={view} />;
     case 'unsaved':
       return <Unsaved {...page} view={view} />;
+    case 'retired':
+      return <Retired {...page} view={view} />;
     case 'missing':
       return <Missing {...page} view={view} />;
   }

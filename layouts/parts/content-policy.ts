@@ -32,6 +32,7 @@ const needs: Readonly<Record<View['kind'], Needs>> = {
   stack: { scripts: true, ownPictures: true, ownSound: true },
   maker: { scripts: true, ownPictures: true, data: true, worker: true },
   'hand-over': { scripts: true },
+  retired: { scripts: true },
 };
 
 /**

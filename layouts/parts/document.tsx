@@ -83,6 +83,7 @@ function Head({ page, title, description, script, data }: Props): JSX.Element {
       <title>{title === undefined ? name : `${title} · ${name}`}</title>
       <meta name="description" content={fitDescription(description, phrasesFor(language).library.welcome)} />
       <meta name="referrer" content="no-referrer" />
+      {page.view.kind === 'retired' && <meta name="robots" content="noindex" />}
       <meta name="color-scheme" content="light dark" />
       <link rel="stylesheet" href={linkFrom(url, styleOf(assets, 'screen', page.view.kind))} media="screen" />
       <link rel="stylesheet" href={linkFrom(url, styleOf(assets, 'print', page.view.kind))} media="print" />
@@ -90,7 +91,7 @@ function Head({ page, title, description, script, data }: Props): JSX.Element {
       {page.alternates.map((each) => (
         <link rel="alternate" hreflang={each.language} href={addressOf(library.address, each.url) ?? linkFrom(url, each.url)} />
       ))}
-      {library.address !== undefined && page.view.kind !== 'missing' && page.view.kind !== 'unsaved' && <link rel="canonical" href={addressOf(library.address, url)} />}
+      {library.address !== undefined && page.view.kind !== 'missing' && page.view.kind !== 'unsaved' && page.view.kind !== 'retired' && <link rel="canonical" href={addressOf(library.address, url)} />}
       {library.address !== undefined && (page.view.kind === 'library' || page.view.kind === 'find') && <Machines page={page} />}
       {data && <script type="application/ld+json" dangerouslySetInnerHTML={{ __html: safeJson(data) }} />}
       {[...new Set(parts)].map((each) => (

@@ -3,8 +3,10 @@ import { dirname, join, relative } from 'node:path';
 import { inOrder, stops, type Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
 import { findFiles } from '../outputs/find-files.ts';
+import { withLineage } from '../outputs/lineage.ts';
 import { textOutputs } from '../outputs/output.ts';
 import { pagesOf, type PageText } from '../outputs/pages.ts';
+import { showRetired } from '../outputs/retired.ts';
 import type { Output, OwnLayouts, Page } from '../outputs/views.ts';
 import { makeAssets } from './browser-code.ts';
 import { bundler } from './bundle.ts';
@@ -65,7 +67,10 @@ export async function build(options: BuildOptions): Promise<Built> {
 
   const sound = told.filter((each) => each.pack && !stops(each.findings));
   const bare = await showPacks(sound, content, options);
-  const shown = options.paper === true ? await withPapers(bare, library, options) : bare;
+  const set = options.paper === true ? await withPapers(bare, library, options) : bare;
+  const outOfUse = told.flatMap((each) => (each.retired && !stops(each.findings) ? [each.retired] : []));
+  const shown = { ...set, packs: withLineage(set.packs, outOfUse, library) };
+  const retired = showRetired(outOfUse, shown.packs, library);
   const prose = readProse(content.pages, library, content.roster);
   const bundle = await bundler(options.cache);
   const logo = await makeLogo(options.content, library, options.cache);
@@ -73,9 +78,9 @@ export async function build(options: BuildOptions): Promise<Built> {
   const assets = { ...made.assets, logo: logo.logo };
   const files = [...made.files, ...logo.files];
   const find = findFiles(library, shown.packs);
-  const leftOut = new Set(told.map((each) => each.source.file)).size - shown.packs.length;
+  const leftOut = new Set(told.map((each) => each.source.file)).size - shown.packs.length - retired.length;
   const pagesFrom = (packs: ShownPacks['packs'], all: readonly Finding[], layouts: OwnLayouts) =>
-    pagesOf({ library, shown: packs, findingsOf: findingsByFile(all), keptOff: leftOut, prose: prose.pages satisfies readonly PageText[], assets, own: layouts, find });
+    pagesOf({ library, shown: packs, retired, findingsOf: findingsByFile(all), keptOff: leftOut, prose: prose.pages satisfies readonly PageText[], assets, own: layouts, find });
   // A library's own layouts are tried on every page before one is written.
   const layouts = Object.keys(own).length === 0 ? { own, findings: [] } : await soundOn(own, pagesFrom(shown.packs, [], {}));
   const everything = inOrder([...findings, ...shown.findings, ...prose.findings, ...logo.findings, ...layouts.findings]);
@@ -100,10 +105,10 @@ export async function build(options: BuildOptions): Promise<Built> {
     writeFiles(site, [
       ...files,
       ...shown.files.map((file) => ofCache(file, options.cache)),
-      ...textOutputs({ library, shown: shown.packs, pages }).map((each) => ofPack(each, code)),
+      ...textOutputs({ library, shown: shown.packs, retired, pages }).map((each) => ofPack(each, code)),
       ...find.flatMap((each) => each.files),
     ]);
-    writeFiles(site, await offlineFiles({ folder: staging.folder, site, library, pages, shown: shown.packs, assets, bundle }));
+    writeFiles(site, await offlineFiles({ folder: staging.folder, site, library, pages, shown: shown.packs, retired, assets, bundle }));
     await site.forget();
     await site.save(await staging.publish());
   } catch (error) {

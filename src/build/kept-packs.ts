@@ -2,12 +2,14 @@ import { createHash } from 'node:crypto';
 import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { deserialize, serialize } from 'node:v8';
+import { retirementAhead } from '../core/check/check-retired.ts';
 import { reviewDate } from '../core/check/review-date.ts';
 import type { Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
 import type { Places, Source } from '../core/pack/pack.ts';
+import type { RetiredPack } from '../core/pack/retired.ts';
 import type { PlannedPack } from '../core/plan/plan.ts';
-import { throughStages } from '../outputs/through-stages.ts';
+import { throughRetirement, throughStages } from '../outputs/through-stages.ts';
 import { codeMark, hashOf } from './code-mark.ts';
 import { writeWhole } from './kept.ts';
 import { markPack } from './marks.ts';
@@ -21,6 +23,7 @@ import { markPack } from './marks.ts';
 export interface Looked {
   readonly source: Pick<Source, 'slug' | 'file'>;
   readonly pack: PlannedPack | undefined;
+  readonly retired?: RetiredPack;
   readonly findings: readonly Finding[];
 }
 
@@ -44,6 +47,9 @@ export async function packKeeper(library: Library, cache: string | undefined): P
   return {
     used,
     look: async (source, today) => {
+      // A day decides over it, and it is read in no time.
+      const retired = throughRetirement(source, library, today);
+      if (retired) return { ...retired, source: { slug: source.slug, file: source.file } };
       const mark = hashOf(around + JSON.stringify(source));
       const path = folder === undefined ? undefined : join(folder, mark);
       const kept = path === undefined ? undefined : await readKept(path);
@@ -55,11 +61,14 @@ export async function packKeeper(library: Library, cache: string | undefined): P
       if (pack) markPack(pack, mark);
       const { slug, file } = source;
       // What is told of dates changes from day to day, so it is not kept.
-      const ofDates = pack ? reviewDate(pack, { today, roster: [], contact: '' }) : [];
+      const ofDates = pack ? datedRules.flatMap((rule) => [...rule(pack, { today, roster: [], contact: '' })]) : [];
       return { source: { slug, file }, pack, findings: [...findings, ...ofDates] };
     },
   };
 }
+
+/** Rules that hold a pack against the day. */
+const datedRules = [reviewDate, retirementAhead];
 
 type Kept = Pick<Looked, 'pack' | 'findings'>;
 

@@ -2,7 +2,8 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { rootOf, fileOf } from '../outputs/addresses.ts';
 import { styleOf } from '../outputs/styles.ts';
-import type { Assets, Page, ShownPack } from '../outputs/views.ts';
+import { retiredPages } from '../outputs/retired.ts';
+import type { Assets, Page, ShownPack, ShownRetired } from '../outputs/views.ts';
 import type { Library } from '../core/pack/library.ts';
 import { workerScript } from './browser-code.ts';
 import { widths } from './pictures.ts';
@@ -20,6 +21,7 @@ interface Made {
   readonly library: Library;
   readonly pages: readonly Page[];
   readonly shown: readonly ShownPack[];
+  readonly retired: readonly ShownRetired[];
   readonly assets: Assets;
   readonly bundle: Bundler;
 }
@@ -36,7 +38,11 @@ export async function offlineFiles(made: Made): Promise<readonly SiteFile[]> {
     return read;
   };
   const lists: SiteFile[] = [];
-  for (const [url, files] of [...made.shown.map((shown) => [shown.urls.family, filesOf(shown, made)] as const), ...formsOf(made)]) {
+  for (const [url, files] of [
+    ...made.shown.map((shown) => [shown.urls.family, filesOf(shown, made)] as const),
+    ...made.retired.map((each) => [each.urls.family, filesOfRetired(each, made)] as const),
+    ...formsOf(made),
+  ]) {
     // The pages of a book are read once and forgotten; what all books share is remembered.
     const all = await Promise.all(files.map((each) => (each.startsWith('assets/') ? sized(each) : sizedOnce(made, each))));
     const version = versionOf(files.map((each, index) => `${each} ${all[index]?.hash ?? ''}`).join('\n'));
@@ -76,6 +82,22 @@ function filesOf({ pack, urls, pictures, recording }: ShownPack, { assets }: Mad
   const logo = logoFiles(assets);
   const ofPictures = pictures.map(({ webp }) => (webp.findLast((each) => each.width <= copyWidth) ?? webp[0])?.url ?? '').filter((url) => url !== '');
   return [...new Set([...pages, ...styles, ...ofPages, ...later, ...letters, ...logo, ...ofPictures])];
+}
+
+/** What is left of a book takes the place of a copy that somebody has: without a list of its own, the copy would go on showing what was taken out. */
+function filesOfRetired(retired: ShownRetired, { assets }: Made): readonly string[] {
+  const { scripts, later } = assets;
+  const letters = inArabicScript(retired.pack.language) ? (assets.arabicLetters ?? []) : [];
+  return [
+    ...new Set([
+      ...retiredPages(retired).map(({ url }) => url),
+      styleOf(assets, 'screen', 'retired'),
+      styleOf(assets, 'print', 'retired'),
+      ...(scripts['retired'] === undefined ? [] : [scripts['retired']]),
+      ...later,
+      ...letters,
+    ]),
+  ];
 }
 
 async function worker({ library, pages, assets, bundle }: Made, sized: (url: string) => Promise<Sized>): Promise<SiteFile> {

@@ -1,3 +1,4 @@
+import { lineageOf } from '../core/check/lineage.ts';
 import { versionsOf } from '../core/check/versions.ts';
 import type { Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
@@ -39,11 +40,11 @@ async function ownLayouts({ library, layouts }: Pick<Content, 'library' | 'layou
   return readOwnLayouts(layouts, library);
 }
 
-/** Findings that need all of a book's packs at once: two in one language, or one in a language that the library does not have. */
+/** Findings that need all packs at once: two of a book in one language, one in a language that the library does not have, a parent that is not here. */
 function withVersions(told: readonly Looked[], library: Library): readonly Looked[] {
-  const extra = versionsOf(
-    told.flatMap((each) => each.pack ?? []),
-    library,
-  );
-  return told.map((each) => ({ ...each, findings: [...each.findings, ...extra.filter((found) => found.place.file === each.source.file)] }));
+  const packs = told.flatMap((each) => each.pack ?? []);
+  const retired = told.flatMap((each) => each.retired ?? []);
+  const byFile = new Map<string, Finding[]>();
+  for (const found of [...versionsOf([...packs, ...retired], library), ...lineageOf(packs, retired, library)]) byFile.set(found.place.file, [...(byFile.get(found.place.file) ?? []), found]);
+  return told.map((each) => ({ ...each, findings: [...each.findings, ...(byFile.get(each.source.file) ?? [])] }));
 }

@@ -4,7 +4,7 @@ import type { Page } from '../outputs/views.ts';
 import type { KeptSite } from './kept-site.ts';
 
 /** Kinds of pages of which there is one for each pack. */
-const ofPacks = new Set<Page['view']['kind']>(['family', 'booklet', 'lesson', 'recording']);
+const ofPacks = new Set<Page['view']['kind']>(['family', 'booklet', 'lesson', 'recording', 'retired']);
 
 /**
  * Writes the pages that the old site does not have already. The engine makes those of the library. Those of packs are made

@@ -123,6 +123,9 @@ export interface FactsOf {
   'library/logo-alt': { readonly languages: readonly string[] };
   'library/layout': { readonly part: string; readonly problem: 'missing' | 'syntax' | 'import' | 'no function' | 'failed' | 'refused' | 'no heading' | 'link'; readonly detail: string };
   'library/contrast': { readonly field: 'ink' | 'accent'; readonly found: string; readonly paper: string; readonly ratio: number; readonly least: number; readonly nearest: string };
+  'by/parent-missing': { readonly named: string; readonly suggestion?: string };
+  'retired/instead': { readonly named: string; readonly why: 'missing' | 'itself' | 'retired'; readonly suggestion?: string };
+  'retired/ahead': { readonly on: string };
   'by/review-past': { readonly reviewed: string; readonly years: number };
   'by/review-ahead': { readonly reviewed: string; readonly today: string };
   'passage/word-count': { readonly said: number; readonly counted: number };

@@ -17,7 +17,7 @@ const chapterPaths = {
   home: ['home', 'body'],
   readings: ['readings', 'pace', 'durations'],
   pictures: ['pictures', 'recording'],
-  rights: ['by.name', 'by.school', 'by.licence', 'book.rights', 'book.rights note', 'by.reviewed', 'by.version', 'by.based on', 'translation', 'allow words'],
+  rights: ['by.name', 'by.school', 'by.licence', 'book.rights', 'book.rights note', 'by.reviewed', 'by.version', 'by.based on', 'translation', 'allow words', 'retired'],
   share: [],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 

@@ -8,6 +8,7 @@ import { openSearch } from './open-search.ts';
 import { packsJson } from './packs-json.ts';
 import { stopsVtt } from './stops-vtt.ts';
 import { qualityJson } from './quality-json.ts';
+import { retiredJson } from './retired.ts';
 import { robots, sitemap } from './sitemap.ts';
 import { stackFiles } from './stack-data.ts';
 import type { Output, OutputInput } from './views.ts';
@@ -19,6 +20,7 @@ export function textOutputs(input: OutputInput): readonly Output[] {
     { url: 'packs.json', text: packsJson(input) },
     ...packFiles(input),
     ...packJsonFiles(input),
+    ...retiredJson(input.retired ?? []),
     { url: 'make/pack.md', text: newPack('my-companion') },
     ...stopsVtt(input),
     ...stackFiles(input),

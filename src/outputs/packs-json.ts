@@ -1,8 +1,9 @@
+import { retiredFields } from './retired.ts';
 import type { OutputInput } from './views.ts';
 
 /** The list of packs for other programs: what each is, for whom, and where its pages are, relative to this file. */
-export function packsJson({ library, shown }: Pick<OutputInput, 'library' | 'shown'>): string {
-  const packs = shown.map(({ pack, urls }) => ({
+export function packsJson({ library, shown, retired = [] }: Pick<OutputInput, 'library' | 'shown' | 'retired'>): string {
+  const packs = shown.map(({ pack, urls, lineage }) => ({
     title: pack.title,
     language: pack.language,
     summary: pack.summary,
@@ -14,9 +15,11 @@ export function packsJson({ library, shown }: Pick<OutputInput, 'library' | 'sho
     reviewed: pack.by.reviewed,
     version: pack.by.version,
     'based on': pack.by.basedOn,
+    parent: lineage?.parent?.url,
+    forks: lineage && lineage.forks.length > 0 ? lineage.forks.map(({ url }) => url) : undefined,
     aims: pack.aims,
     pages: urls,
     files: { json: `${urls.family}pack.json`, text: `${urls.family}pack.md` },
   }));
-  return `${JSON.stringify({ library: library.name, schema: 'schema/pack.json', packs }, null, 2)}\n`;
+  return `${JSON.stringify({ library: library.name, schema: 'schema/pack.json', packs, ...(retired.length > 0 && { retired: retired.map(retiredFields) }) }, null, 2)}\n`;
 }

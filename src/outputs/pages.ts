@@ -5,9 +5,10 @@ import { browsePages, packsOnAPage } from './browse.ts';
 import { byTitle } from './by-title.ts';
 import type { FindFiles } from './find-files.ts';
 import { qualityRow, qualityTotals } from './quality.ts';
+import { retiredPages } from './retired.ts';
 import { packsCarried } from './stack-data.ts';
 import { stopsUrl } from './stops-vtt.ts';
-import type { Assets, OwnLayouts, Page, PageContext, ShownPack, View } from './views.ts';
+import type { Assets, OwnLayouts, Page, PageContext, ShownPack, ShownRetired, View } from './views.ts';
 
 /** One of the library's own pages in one language. */
 export interface PageText {
@@ -21,6 +22,7 @@ export interface PageText {
 export interface Published {
   readonly library: Library;
   readonly shown: readonly ShownPack[];
+  readonly retired?: readonly ShownRetired[];
   readonly findingsOf: ReadonlyMap<string, readonly Finding[]>;
   /** How many packs a finding kept off the site. */
   readonly keptOff: number;
@@ -45,6 +47,7 @@ export function pagesOf(published: Published): readonly Page[] {
     ]),
     ...shown.flatMap((each) => packPages(published, each)),
     ...shown.flatMap((each) => recordingPage(published, each)),
+    ...(published.retired ?? []).flatMap((each) => retiredPages(each).map(({ url, view }) => page(published, each.pack.language, url, [], view))),
     ...prosePages(published),
     page(published, library.language, '404.html', [], { kind: 'missing' }),
   ];

@@ -3,6 +3,7 @@ import type { Library } from '../core/pack/library.ts';
 import type { OwnPart } from '../core/pack/own-parts.ts';
 import type { Caption } from '../core/pack/captions.ts';
 import type { StackPack } from '../core/pack/stack-pack.ts';
+import type { RetiredPack } from '../core/pack/retired.ts';
 import type { PlannedPack } from '../core/plan/plan.ts';
 import type { Facets, QualityTotals } from './quality-figures.ts';
 
@@ -54,6 +55,17 @@ export interface ShownPack {
   readonly folder?: { readonly url: string; readonly bytes: number };
   /** The same book's packs, this one included, by language: their language and addresses. */
   readonly versions: readonly { readonly language: string; readonly urls: PackUrls }[];
+  /** The companion it was made from and those made from it, where they are in this library. */
+  readonly lineage?: { readonly parent: Related | undefined; readonly forks: readonly Related[] };
+}
+
+/** Another companion, as a page links to it. */
+export interface Related {
+  readonly title: string;
+  readonly language: string;
+  readonly url: string;
+  /** Its school, where one is told. */
+  readonly from: string | undefined;
 }
 
 /** What a pack is printed as. */
@@ -225,6 +237,24 @@ export interface ProgramsView {
   /** The chapters of a pack with a recording, where there is one. */
   readonly stops: string | undefined;
 }
+/** What is left of a companion that was taken out of the library. */
+export interface ShownRetired {
+  readonly pack: RetiredPack;
+  readonly urls: PackUrls;
+  /** What takes its place, where that is in this library. */
+  readonly instead: Related | undefined;
+  /** What takes its place, where it is kept by somebody else. */
+  readonly elsewhere: string | undefined;
+  /** The same book's companions in other languages that are still here. */
+  readonly stillIn: readonly Related[];
+}
+
+/** What is left at an address of a companion that was taken out. */
+export interface RetiredView {
+  readonly kind: 'retired';
+  readonly part: 'family' | 'booklet' | 'lesson' | 'recording';
+  readonly retired: ShownRetired;
+}
 /** The page a visitor gets for an address that is not there. */
 export interface MissingView {
   readonly kind: 'missing';
@@ -236,7 +266,21 @@ export interface UnsavedView {
 }
 
 export type View =
-  FindView | BrowseView | BrowseListView | StackView | MakerView | HandOverView | UnsavedView | LibraryView | PackView | RecordingView | QualityView | ProseView | ProgramsView | MissingView;
+  | RetiredView
+  | FindView
+  | BrowseView
+  | BrowseListView
+  | StackView
+  | MakerView
+  | HandOverView
+  | UnsavedView
+  | LibraryView
+  | PackView
+  | RecordingView
+  | QualityView
+  | ProseView
+  | ProgramsView
+  | MissingView;
 export type PageOf<V extends View = View> = PageContext & { readonly view: V };
 export type Page = PageOf;
 
@@ -251,5 +295,6 @@ export interface Output {
 export interface OutputInput {
   readonly library: Library;
   readonly shown: readonly ShownPack[];
+  readonly retired?: readonly ShownRetired[];
   readonly pages: readonly Page[];
 }

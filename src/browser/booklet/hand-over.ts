@@ -3,7 +3,7 @@ import type { Booklet } from '../../core/booklet/booklet.ts';
 import type { WholeDesk } from './desk.ts';
 
 /** The booklet as a file, made here and given to nobody but who asked for it. */
-export function bookletFile(booklet: Booklet, { words }: WholeDesk): File {
+export function bookletFile(booklet: Booklet, { words }: Pick<WholeDesk, 'words'>): File {
   const direction = document.documentElement.dir === 'rtl' ? 'rtl' : 'ltr';
   return new File([writeBookletFile(booklet, words.file, direction)], bookletFileName(booklet), { type: 'text/html' });
 }

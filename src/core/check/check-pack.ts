@@ -4,6 +4,7 @@ import { altText } from './alt-text.ts';
 import { balance } from './balance.ts';
 import { bestOf } from './best-of.ts';
 import { blanks } from './blanks.ts';
+import { retirementAhead } from './check-retired.ts';
 import { frames } from './frames.ts';
 import { home } from './home.ts';
 import { pictureFiles } from './picture-files.ts';
@@ -42,6 +43,7 @@ export const rules: Readonly<Record<string, Rule>> = {
   rights,
   translation,
   'review-date': reviewDate,
+  'retirement-ahead': retirementAhead,
   ...balance,
 };
 

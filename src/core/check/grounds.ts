@@ -46,6 +46,8 @@ export const groundsOf: Readonly<Partial<Record<Code, Ground>>> = {
   'rights/book-note': { mark: 'common practice', row: 'Y6' },
   'rights/picture-note': { mark: 'common practice', row: 'Y2' },
   'translation/unchecked': { mark: 'common practice', row: 'L7' },
+  'by/parent-missing': { mark: 'common practice' },
+  'retired/instead': { mark: 'common practice' },
   'by/review-past': { mark: 'common practice' },
   'by/review-ahead': { mark: 'common practice' },
 

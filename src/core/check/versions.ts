@@ -3,7 +3,7 @@ import type { Library } from '../pack/library.ts';
 import { placeOf, type Pack } from '../pack/pack.ts';
 
 /** What only shows when a book's packs are seen together: two in one language, or one in a language that the library has no pages for. */
-export function versionsOf(packs: readonly Pack[], library: Pick<Library, 'languages'>): readonly Finding[] {
+export function versionsOf(packs: readonly Pick<Pack, 'slug' | 'language' | 'file' | 'places'>[], library: Pick<Library, 'languages'>): readonly Finding[] {
   const findings: Finding[] = [];
   const first = new Map<string, string>();
   for (const pack of packs) {

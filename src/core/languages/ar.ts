@@ -1,3 +1,4 @@
+import { retiredInArabic } from './ar-retired.ts';
 import { arBooklet } from './ar-booklet.ts';
 import { findInArabic } from './ar-find.ts';
 import { handOverInArabic } from './ar-hand-over.ts';
@@ -96,6 +97,8 @@ export const ar: Unfinished<Phrases> = {
     checked: (by) => `راجعه ${by}`,
     reviewed: (date) => `آخر مراجعة: ${date}`,
     from: (owner) => `من ${owner}`,
+    forks: 'أدلة أُعدّت استنادًا إلى هذا',
+    moreForks: (n) => `و${String(n)} غيرها`,
     basedOn: (parent) => `استنادًا إلى ${parent}`,
     pictureBy: (credit) => `الرسم: ${credit}`,
     isbn: (isbn) => `ISBN ${isbn}`,
@@ -217,6 +220,7 @@ export const ar: Unfinished<Phrases> = {
   recording: recordingInArabic,
   quality: qualityInArabic,
   paper: paperInArabic,
+  retired: retiredInArabic,
   missing: {
     title: 'هذه الصفحة ليست في الكتاب',
     text: 'لعلها نُقلت، أو سقط حرف من العنوان في الطريق. لم يضع شيء مما فعلتموه.',

@@ -13,4 +13,13 @@ const sourceFolder = {
 export const libraryFindingsInEnglish = {
   'source/folder': (f) => `The folder of ${f.owner}, "${f.folder}", ${sourceFolder[f.why]}.${f.why === 'twice' ? '' : ' Until then none of its companions are on the site.'}`,
   'source/clash': (f) => `This folder and ${f.others.join(', ')} both ask for the address "${f.slug}". None of them is published. Give a source another "prefix" in library.yaml, or rename a folder.`,
+  'by/parent-missing': (f) =>
+    `"based on" names "${f.named}", and no companion here has that address.${f.suggestion === undefined ? '' : ` Did you mean "${f.suggestion}"?`} Name the folder of the companion it was made from, or say it in words.`,
+  'retired/instead': (f) =>
+    f.why === 'itself'
+      ? 'This retired companion leads to itself. Name another in "instead", or delete the line.'
+      : f.why === 'retired'
+        ? `"${f.named}" is retired too. Name in "instead" what takes its place now.`
+        : `"instead" names "${f.named}", which is not here.${f.suggestion === undefined ? '' : ` Did you mean "${f.suggestion}"?`} Name a folder of this library, or a whole web address.`,
+  'retired/ahead': (f) => `This companion stays until ${f.on}. A site that is built on that day or later shows it as retired.`,
 } satisfies { readonly [C in Code]?: (facts: FactsOf[C]) => string };

@@ -31,6 +31,8 @@ export const programsInEnglish = {
     ['book', 'Title, author and rights of the book: in copyright, public domain, licensed, our own. Its kinds and its ISBN where the author gave them.'],
     ['grades, minutes', 'A list of PreK, K, 1, 2, 3, 4; whole minutes of the class’s first reading.'],
     ['licence, reviewed, version, based on', 'As the author wrote them. The day is a date after ISO 8601.'],
+    ['parent, forks', 'Pages of the companion it was made from, and of those made from it, where they are in this list.'],
+    ['retired', 'A list of its own: companions that were taken out, since when, why, and the page of what takes their place. Their addresses stay and say the same.'],
     ['provider', 'In a library of several schools: whose folder the pack came from, and how to reach them.'],
     ['aims', 'Skills in words, and where an author named a standard: its framework, code, web address and identifier (a UUID, as in CASE of 1EdTech).'],
     ['pages, files', 'Addresses relative to the list.'],

@@ -1,3 +1,4 @@
+import { retiredInEnglish } from './en-retired.ts';
 import { offlineInEnglish } from './en-offline.ts';
 import { recordingInEnglish } from './en-recording.ts';
 import { programsInEnglish } from './en-programs.ts';
@@ -149,6 +150,8 @@ export const en = {
     checked: (by: string) => `checked by ${by}`,
     reviewed: (date: string) => `Last looked over on ${date}`,
     from: (owner: string) => `From ${owner}`,
+    forks: 'Companions made from this one',
+    moreForks: (n: number) => `and ${String(n)} more`,
     basedOn: (parent: string) => `Based on ${parent}`,
     pictureBy: (credit: string) => `Picture: ${credit}`,
     isbn: (isbn: string) => `ISBN ${isbn}`,
@@ -265,6 +268,7 @@ export const en = {
   find: findInEnglish,
   programs: programsInEnglish,
   paper: paperInEnglish,
+  retired: retiredInEnglish,
   missing: {
     title: 'This page is not in the book',
     text: 'Perhaps it was moved, or the address lost a letter on the way. Nothing you did has been lost.',

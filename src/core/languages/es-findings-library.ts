@@ -13,4 +13,13 @@ export const libraryFindingsInSpanish = {
   'source/folder': (f) => `La carpeta de ${f.owner}, "${f.folder}", ${sourceFolder[f.why]}.${f.why === 'twice' ? '' : ' Mientras tanto, ninguna de sus guías está en el sitio.'}`,
   'source/clash': (f) =>
     `Esta carpeta y ${f.others.join(', ')} piden la misma dirección, "${f.slug}". No se publica ninguna. Dé a una fuente otro "prefix" en library.yaml, o cambie el nombre de una carpeta.`,
+  'by/parent-missing': (f) =>
+    `"based on" nombra "${f.named}", y ninguna guía de aquí tiene esa dirección.${f.suggestion === undefined ? '' : ` ¿Quería decir "${f.suggestion}"?`} Nombre la carpeta de la guía de la que salió, o dígalo con palabras.`,
+  'retired/instead': (f) =>
+    f.why === 'itself'
+      ? 'Esta guía retirada lleva a sí misma. Nombre otra en "instead", o borre la línea.'
+      : f.why === 'retired'
+        ? `"${f.named}" también está retirada. Nombre en "instead" lo que ocupa su lugar ahora.`
+        : `"instead" nombra "${f.named}", que no está aquí.${f.suggestion === undefined ? '' : ` ¿Quería decir "${f.suggestion}"?`} Nombre una carpeta de esta biblioteca, o una dirección web completa.`,
+  'retired/ahead': (f) => `Esta guía se queda hasta el ${f.on}. Un sitio construido ese día o después la muestra como retirada.`,
 } satisfies Partial<FindingSentences>;

@@ -33,6 +33,8 @@ export const programsInSpanish: ProgramsPhrases = {
     ['book', 'Título, autor y derechos del libro: in copyright (con derechos), public domain (dominio público), licensed (con licencia), our own (propio). Sus clases y el ISBN, si se dieron.'],
     ['grades, minutes', 'Una lista de PreK, K, 1, 2, 3, 4; minutos enteros de la primera lectura en clase.'],
     ['licence, reviewed, version, based on', 'Como se escribieron. El día es una fecha según ISO 8601.'],
+    ['parent, forks', 'Páginas de la guía de la que salió y de las que salieron de ella, cuando están en esta lista.'],
+    ['retired', 'Una lista aparte: guías que se retiraron, desde cuándo, por qué, y la página de lo que ocupa su lugar. Sus direcciones se quedan y dicen lo mismo.'],
     ['provider', 'En una biblioteca de varias escuelas: de quién es la carpeta de la que viene la guía, y cómo hablarle.'],
     ['aims', 'Destrezas en palabras y, donde se nombró una norma: su marco, código, dirección web e identificador (un UUID, como en CASE de 1EdTech).'],
     ['pages, files', 'Direcciones a partir de la lista.'],

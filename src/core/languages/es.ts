@@ -1,3 +1,4 @@
+import { retiredInSpanish } from './es-retired.ts';
 import { offlineInSpanish } from './es-offline.ts';
 import { esBooklet } from './es-booklet.ts';
 import { recordingInSpanish } from './es-recording.ts';
@@ -162,6 +163,8 @@ export const es: Phrases = {
     checked: (by) => `revisada por ${by}`,
     reviewed: (date) => `Última revisión: ${date}`,
     from: (owner) => `De ${owner}`,
+    forks: 'Guías hechas a partir de esta',
+    moreForks: (n) => `y ${String(n)} más`,
     basedOn: (parent) => `A partir de ${parent}`,
     pictureBy: (credit) => `Dibujo: ${credit}`,
     isbn: (isbn) => `ISBN ${isbn}`,
@@ -278,6 +281,7 @@ export const es: Phrases = {
   find: findInSpanish,
   programs: programsInSpanish,
   paper: paperInSpanish,
+  retired: retiredInSpanish,
   missing: {
     title: 'Esta página no está en el libro',
     text: 'Quizá cambió de lugar, o la dirección perdió una letra por el camino. No se ha perdido nada de lo que usted hizo.',

@@ -94,6 +94,7 @@ export const packSchema = v.object({
       checked: some(date),
     }),
   ),
+  retired: some(v.object({ on: date, because: text(300), instead: some(text(200)) })),
   for: v.object({
     grades: list(v.picklist(grades)),
     minutes: whole(3, 120),
