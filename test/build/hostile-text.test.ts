@@ -6,6 +6,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { everyField } from '../hostile/every-field.ts';
 import { startBrowser } from '../whole-site/browser.ts';
 import { pagesIn, serveBelowRoot } from '../whole-site/site.ts';
 import { buildSmall, smallLibrary, textsIn } from './small-library.ts';
@@ -14,35 +15,6 @@ import { buildSmall, smallLibrary, textsIn } from './small-library.ts';
 const sum = String(7919 * 7907);
 const short = `"'><b onclick=x>{{7919*7907}}`;
 const long = `</script><script>hostile()</script>"'><i onload=x>{{ 7919*7907 }}{% x %}\u2028&lt;`;
-
-/** A pack in which every field that takes any text holds `few` (where 40 characters are the most) or `many`. */
-function packOf(few: string, many: string, body: string): string {
-  const [f, m] = [JSON.stringify(few), JSON.stringify(many)];
-  return `---
-title: ${m}
-language: en
-summary: ${m}
-book: { title: ${m}, author: ${m}, illustrator: ${m}, year: 2001, publisher: ${m}, openings: 12, words: 300, rights: in copyright, rights note: ${m} }
-by: { name: ${m}, school: ${m}, licence: ${m}, reviewed: 2026-03-02, version: "1", based on: ${m} }
-for: { grades: [K, 1], minutes: 60 }
-aims: [{ skill: ${m}, standard: { framework: ${m}, code: ${f}, uri: "https://standards.example/?a=%22%3E%3Cb&b='x'", paraphrase: ${m} } }]
-readings: [{ reading: 1, purpose: ${m}, must ask: one }, { reading: 2, purpose: ${m} }]
-stops:
-  - { id: one, at: { opening: 2, cue: ${m}, picture: hidden }, readings: [1], ask: ${m}, kind: predict, depth: 2, answer: draw, or: say, seated: ${m}, materials: [${m}], listen for: ${m}, if quiet: ${m}, expand: ${m} }
-  - { id: constructor, at: { opening: 5, cue: ${m} }, ask: ${m}, kind: feeling, about: character, depth: 3, answer: write, or: say, frames: [${m}, ${m}], words: [${f}], models: [{ text: ${m}, shows: [${f}] }, { text: ${m} }], must: true }
-words: [{ word: ${f}, meaning: ${m}, situation: ${m}, first met: 2, gesture: ${m}, in other languages: { es: ${m} } }]
-feelings: [{ word: ${f}, family: sad, strength: 1, situation: ${m} }]
-questions: [{ ask: ${m}, depth: 2, models: [{ text: ${m} }] }]
-rubric: [{ trait: ${f}, meets: ${m}, not yet: ${m}, example: ${m} }]
-rating: { ask: ${m}, out of: 5, reasons: [${m}] }
-home: { prompts: [${m}], example: [{ who: child, says: ${m} }], note: ${m} }
-care: [${m}]
-allow words: [${f}]
----
-
-${body}
-`;
-}
 
 const hostileBody = `## <script>hostile()</script> {{ 7919*7907 }}
 
@@ -69,8 +41,8 @@ const plainShort = 'plain words';
 const plainLong = 'Some plain words that are about as long as the others are';
 const library = await smallLibrary({
   'library.yaml': `name: ${JSON.stringify(long.slice(0, 80))}\nlanguage: en\nlanguages: [en]\ncontact: ${JSON.stringify(long)}\nrights: ${JSON.stringify(long)}\naddress: https://library.example/library/\n`,
-  'packs/hostile/pack.md': packOf(short, long, hostileBody),
-  'packs/plain/pack.md': packOf(plainShort, plainLong, plainBody),
+  'packs/hostile/pack.md': everyField(short, long, hostileBody),
+  'packs/plain/pack.md': everyField(plainShort, plainLong, plainBody),
 });
 const built = await buildSmall(library);
 const pages = await pagesIn(library.site);

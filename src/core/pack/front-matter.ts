@@ -86,7 +86,8 @@ function readYaml(yaml: string, at: (line: number, column: number) => Place, fin
     merge: false,
     strict: true,
     stringKeys: true,
-    logLevel: 'silent',
+    // Not 'silent', with which a second document would be dropped without a word.
+    logLevel: 'error',
   });
   const where = (offset: number): Place => {
     const { line, col } = lineCounter.linePos(offset);

@@ -31,10 +31,12 @@ export function readBody(markdown: string, firstLine: number, file: string, pict
   for (const line of stripped.comments) findings.push(finding('body/comment', 'note', at(line), {}));
   if (stripped.unclosed !== undefined) findings.push(finding('body/comment-unclosed', 'stop', at(stripped.unclosed), {}));
   const { tokens, refused } = parsed(stripped.text);
-  if (tokens.some((token) => token.level > deepest * 2)) findings.push(finding('body/too-deep', 'stop', at(0), { most: deepest }));
   let line = 0;
+  let tooDeep = false;
   for (const token of tokens) {
     if (token.map) line = token.map[0];
+    if (!tooDeep && token.level > deepest * 2) findings.push(finding('body/too-deep', 'stop', at(line), { most: deepest }));
+    tooDeep ||= token.level > deepest * 2;
     for (const child of token.children ?? []) {
       if (child.type === 'image') {
         const picture = pictureNameOf(child);
@@ -79,7 +81,11 @@ function parsed(markdown: string): { readonly tokens: readonly Token[]; readonly
   const lines = markdown.split('\n');
   const refused = new Map<string, Refused>();
   /** Between which lines the parser is: of a reference only the text as a whole is known. */
+  let asked = 0;
   const lookFrom = (from: number, to: number) => (link: string) => {
+    // Ten are told of a file; each costs a look through its paragraph.
+    asked += 1;
+    if (asked > 500) return;
     const begins = link.slice(0, 8).toLowerCase();
     const found = lines.findIndex((text, index) => index >= from && index < to && text.toLowerCase().includes(begins));
     const line = found === -1 ? from : found;
