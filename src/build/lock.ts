@@ -80,7 +80,8 @@ async function takeAway(path: string, seen: string, token: string): Promise<void
 
 async function release(path: string, mark: string): Promise<void> {
   held.delete(mark);
-  if ((await markAt(path)) === mark) await rm(path, { force: true });
+  // A lock that cannot be taken away is one of a dead process soon.
+  if ((await markAt(path)) === mark) await rm(path, { force: true }).catch(() => undefined);
 }
 
 async function markAt(path: string): Promise<string | undefined> {
