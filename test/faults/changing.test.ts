@@ -42,7 +42,7 @@ test('content that is exchanged while it is read gives a whole site or a sentenc
       await two.turnTo(0);
       await two.buildAgain();
       // Pictures kept from before would hide that a file has gone.
-      await rm(join(library.cache, 'pictures'), { recursive: true, force: true });
+      await two.forget();
       const { code, err, told: end } = await buildInChild(library, { fault: { turn: { at, one: library.content, other: next } } });
       peak = Math.max(peak, end?.peakMB ?? 0);
       await rm(`${library.content}.moved`, { recursive: true });

@@ -15,9 +15,10 @@ beforeAll(async () => {
 });
 
 /** Kills a build of the version that is not there now, and tells what did not hold. */
-async function killed(name: string, target: 0 | 1, run: Run): Promise<readonly string[]> {
+async function killed(name: string, target: 0 | 1, run: Run, cold: boolean): Promise<readonly string[]> {
   const faults: string[] = [];
   await two.turnTo(target);
+  if (cold) await two.forget();
   const ended = await buildInChild(two.library, run);
   const names = ['old', 'new'];
   const found = await sumOfTree(two.library.site);
@@ -37,14 +38,16 @@ const peak = () => whole.peakMB;
 test('killed at any of its calls to the disk, from the first look at the content to the last file cleared away', async () => {
   const { calls } = whole;
   expect(calls).toBeGreaterThan(100);
+  // A build that finds most of the site made takes other steps. When everything is proved, those have as many cases.
+  const warmCalls = cases(0, 1) === 1 ? (await wholeBuild(false)).calls : calls;
   // The last calls are those of putting the new site in the old one's place, so they are all tried when everything is proved.
-  const last = Array.from({ length: cases(1, 20) }, (_, index) => calls - index);
+  const moments = (most: number, cold: boolean) => [...spread(cases(2, 50), most, 1), ...Array.from({ length: cases(cold ? 1 : 0, 10) }, (_, index) => most - index)].map((at) => ({ at, cold }));
   const faults = await eachCase(
     'a build killed at a call to the disk',
-    [...spread(cases(3, 100), calls, 1), ...last],
-    (at, index) => {
+    [...moments(calls, true), ...moments(warmCalls, false)],
+    ({ at, cold }, index) => {
       const signal = index % 2 === 0 ? 'SIGKILL' : 'SIGTERM';
-      return killed(`${signal} at call ${at} of ${calls}`, index % 2 === 0 ? 0 : 1, { fault: { kill: { at, signal } } });
+      return killed(`${signal} at call ${at} of a ${cold ? 'cold' : 'warm'} build`, index % 2 === 0 ? 0 : 1, { fault: { kill: { at, signal } } }, cold);
     },
     peak,
   );
@@ -52,13 +55,12 @@ test('killed at any of its calls to the disk, from the first look at the content
 });
 
 test('killed from outside at any time', async () => {
-  const moments = spread(cases(1, 80), Math.ceil(whole.ms), 2);
   const faults = await eachCase(
     'a build killed at a time',
-    moments,
+    spread(cases(1, 80), Math.ceil(whole.ms), 2),
     (ms, index) => {
       const signal = index % 2 === 0 ? 'SIGKILL' : 'SIGTERM';
-      return killed(`${signal} after ${ms} ms`, index % 2 === 0 ? 0 : 1, { killAfter: { ms, signal } });
+      return killed(`${signal} after ${ms} ms`, index % 2 === 0 ? 0 : 1, { killAfter: { ms, signal } }, true);
     },
     peak,
   );

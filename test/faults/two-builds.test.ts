@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { Worker } from 'node:worker_threads';
 import { expect, test } from 'vitest';
 import { exchange } from '../../src/build/exchange.ts';
-import { stage, writeFiles } from '../../src/build/publish.ts';
+import { stage } from '../../src/build/publish.ts';
 import { smallLibrary } from '../build/small-library.ts';
 import { eachCase, type Faults } from './each-case.ts';
 import { buildInChild } from './in-child.ts';
@@ -62,7 +62,7 @@ test.skipIf(!inOneStep)('somebody who reads a page without a pause never misses 
   const { site } = await smallLibrary({});
   const publish = async (version: number) => {
     const staging = await stage(site);
-    await writeFiles(staging.folder, [{ url: 'index.html', text: `version ${version} whole` }]);
+    await writeFile(join(staging.folder, 'index.html'), `version ${version} whole`);
     await staging.publish();
   };
   await publish(0);
@@ -90,7 +90,7 @@ test.skipIf(!inOneStep)('somebody who reads a page without a pause never misses 
 test('where two names cannot be exchanged, a build that was killed between the two renames is helped by the next', async () => {
   const library = await smallLibrary({});
   const staging = await stage(library.site);
-  await writeFiles(staging.folder, [{ url: 'index.html', text: 'old' }]);
+  await writeFile(join(staging.folder, 'index.html'), 'old');
   await staging.publish();
   const before = await sumOfTree(library.site);
   const next = join(library.folder, '.site.next-abc123');

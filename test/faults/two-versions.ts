@@ -31,6 +31,8 @@ export interface TwoVersions {
   readonly sums: readonly [string, string];
   /** Puts the content of a version in place. */
   turnTo(version: 0 | 1): Promise<void>;
+  /** Takes away what is kept of packs and of the old site, so that everything is made. */
+  forget(): Promise<void>;
   /** Builds in this process, as somebody would the next time. */
   buildAgain(): Promise<void>;
 }
@@ -47,17 +49,24 @@ export function twoVersions(): Promise<TwoVersions> {
   return (made ??= makeTwo());
 }
 
-let whole: Promise<Told> | undefined;
+const whole = new Map<boolean, Promise<Told>>();
 
-/** What a build of version 1 needs that nothing happens to. */
-export function wholeBuild(): Promise<Told> {
-  return (whole ??= (async () => {
-    const two = await twoVersions();
-    await two.turnTo(1);
-    const { told, err } = await buildInChild(two.library);
-    if (!told || (await sumOfTree(two.library.site)) !== two.sums[1]) throw new Error(`a build in its own process makes another site than one in this process. ${err}`);
-    return told;
-  })());
+/** What a build of version 1 needs that nothing happens to, with nothing known of the old site or with all that is kept. */
+export function wholeBuild(cold = true): Promise<Told> {
+  const known = whole.get(cold) ?? wholeOnce(cold);
+  whole.set(cold, known);
+  return known;
+}
+
+async function wholeOnce(cold: boolean): Promise<Told> {
+  const two = await twoVersions();
+  await two.turnTo(0);
+  await two.buildAgain();
+  await two.turnTo(1);
+  if (cold) await two.forget();
+  const { told, err } = await buildInChild(two.library);
+  if (!told || (await sumOfTree(two.library.site)) !== two.sums[1]) throw new Error(`a build in its own process makes another site than one in this process. ${err}`);
+  return told;
 }
 
 /** Version 0 has a hen and an owl, version 1 a hen with another title and another picture, and a heron. */
@@ -87,6 +96,9 @@ async function makeTwo(): Promise<TwoVersions> {
         await mkdir(dirname(join(library.content, path)), { recursive: true });
         await writeFile(join(library.content, path), bytes);
       }
+    },
+    forget: async () => {
+      for (const kind of ['packs', 'sites', 'pictures']) await rm(join(library.cache, kind), { recursive: true, force: true });
     },
     buildAgain: async () => {
       await build({ content: library.content, site: library.site, cache: library.cache, strict: false });
