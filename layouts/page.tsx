@@ -14,6 +14,7 @@ import { Prose } from './prose.tsx';
 import { Recording } from './recording.tsx';
 import { Quality } from './quality.tsx';
 import { Retired } from './retired.tsx';
+import { SameBook } from './same-book.tsx';
 import { Stack } from './stack.tsx';
 import { toHtml } from './to-html.ts';
 
@@ -47,6 +48,8 @@ function layoutOf(page: Page): JSX.Element {
       return <Recording {...page} view={view} />;
     case 'quality':
       return <Quality {...page} view={view} />;
+    case 'same-book':
+      return <SameBook {...page} view={view} />;
     case 'stack':
       return <Stack {...page} view={view} />;
     case 'maker':

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import type { Phrases } from '../src/core/languages/en.ts';
 import { phrasesFor } from '../src/core/languages/pick-language.ts';
-import { linkFrom } from '../src/outputs/addresses.ts';
+import { linkFrom, rootOf } from '../src/outputs/addresses.ts';
 import type { PageOf, QualityView } from '../src/outputs/views.ts';
 import { Document } from './parts/document.tsx';
 import { Rule } from './parts/ornaments.tsx';
@@ -24,6 +24,7 @@ export function Quality(page: PageOf<QualityView>): JSX.Element {
       <ul class="shortcuts">
         {!isFirst && <Shortcut to={linkFrom(page.url, first)} name={say.quality.toSum} />}
         <Shortcut to={isFirst ? '#meaning' : `${linkFrom(page.url, first)}#meaning`} name={say.quality.toMeaning} />
+        <Shortcut to={linkFrom(page.url, `${rootOf(page.language, page.library.language)}quality/same-book/`)} name={say.sameBook.title} />
         <Shortcut to={linkFrom(page.url, 'quality.json')} name={say.quality.data} />
       </ul>
       {isFirst && <QualitySum page={page} say={say} />}

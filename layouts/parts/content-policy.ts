@@ -23,6 +23,7 @@ const needs: Readonly<Record<View['kind'], Needs>> = {
   unsaved: {},
   browse: {},
   'browse-list': {},
+  'same-book': {},
   family: { scripts: true, worker: true },
   lesson: { scripts: true, worker: true },
   booklet: { scripts: true, worker: true, ownPictures: true, ownSound: true },

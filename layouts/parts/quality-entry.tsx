@@ -10,6 +10,7 @@ import { linkFrom } from '../../src/outputs/addresses.ts';
 import { isWithheld } from '../../src/outputs/quality-figures.ts';
 import { picturesOf } from '../../src/outputs/quality.ts';
 import type { PageOf, QualityRow, QualityView } from '../../src/outputs/views.ts';
+import { FilePlace } from './file-place.tsx';
 import { languageName } from './language-name.ts';
 import { langIfOther } from './pack-links.tsx';
 import { PackPictures } from './pack-pictures.tsx';
@@ -18,13 +19,6 @@ interface Props {
   readonly page: PageOf<QualityView>;
   readonly row: QualityRow;
   readonly say: Phrases;
-}
-
-/** What the library can look up a line of a file by: `packs/hen/pack.md:120`. */
-interface Placed {
-  readonly page: PageOf<QualityView>;
-  readonly file: string;
-  readonly line: number;
 }
 
 /** One pack in the ledger: its name in the margin, then what was counted and what the checks say. */
@@ -164,7 +158,7 @@ function Measure({ page, file, language, measure, aim, say }: MeasureProps): JSX
           <ul class="costly">
             {costliest.map((sentence) => (
               <li>
-                <q lang={language}>{excerpt(sentence.text)}</q> <Place page={page} file={file} line={sentence.line} />
+                <q lang={language}>{excerpt(sentence.text)}</q> <FilePlace library={page.library} file={file} line={sentence.line} withLine />
               </li>
             ))}
           </ul>
@@ -204,7 +198,7 @@ function Findings({ page, findings, say }: { readonly page: PageOf<QualityView>;
         <li>
           <span class="level">{say.quality.levels[finding.level]}.</span>{' '}
           {isWithheld(finding.code) ? say.quality.withheld : <span lang={langIfOther(languageOfFindings(page.language), page.language)}>{sayFinding(finding, page.language)}</span>}{' '}
-          <Place page={page} file={finding.place.file} line={finding.place.line} />
+          <FilePlace library={page.library} file={finding.place.file} line={finding.place.line} withLine />
           <Stands finding={finding} language={page.language} />
         </li>
       ))}
@@ -220,16 +214,4 @@ function Stands({ finding, language }: { readonly finding: Finding; readonly lan
       {groundInWords(ground, language)}.
     </span>
   ) : null;
-}
-
-/** A line of a pack's file; a link to it where the library says that its files can be seen. */
-function Place({ page, file, line }: Placed): JSX.Element {
-  const { files } = page.library;
-  const name = `${file}:${String(line)}`;
-  if (files === undefined) return <span class="place">{name}</span>;
-  return (
-    <a class="place" href={files.replace('{file}', encodeURI(file)).replace('{line}', String(line))} rel="noreferrer">
-      {name}
-    </a>
-  );
 }

@@ -6,6 +6,7 @@ import { byTitle } from './by-title.ts';
 import type { FindFiles } from './find-files.ts';
 import { qualityRow, qualityTotals } from './quality.ts';
 import { retiredPages } from './retired.ts';
+import { casesOnAPage, sameBooks, type SameBooks } from './same-book.ts';
 import { packsCarried } from './stack-data.ts';
 import { stopsUrl } from './stops-vtt.ts';
 import type { Assets, OwnLayouts, Page, PageContext, ShownPack, ShownRetired, View } from './views.ts';
@@ -35,11 +36,17 @@ export interface Published {
 /** Every page of the site. The visible list of what there is: a new kind of page is a line here, a view and a layout. */
 export function pagesOf(published: Published): readonly Page[] {
   const { library, shown } = published;
+  const books = sameBooks(
+    library,
+    shown,
+    (published.retired ?? []).map(({ pack }) => pack),
+  );
   return [
     ...library.languages.flatMap((language) => [
       libraryPage(published, language),
       ...findPages(published, language),
       ...qualityPages(published, language),
+      ...sameBookPages(published, language, books),
       stackPage(published, language),
       unsavedPage(published, language),
       ...makerPages(published, language),
@@ -119,6 +126,23 @@ function qualityPages(published: Published, language: string): readonly Page[] {
       numbered,
       rows: rows.slice(index * rowsOnAPage, (index + 1) * rowsOnAPage),
       totals,
+    }),
+  );
+}
+
+/** Packs of one book beside each other; one page, or in a large library several. */
+function sameBookPages(published: Published, language: string, { cases, related }: SameBooks): readonly Page[] {
+  const { library } = published;
+  const paths = Array.from({ length: Math.max(1, Math.ceil(cases.length / casesOnAPage)) }, (_, index) => (index === 0 ? 'quality/same-book/' : `quality/same-book/${String(index + 1)}/`));
+  const numbered = paths.map((path) => rootOf(language, library.language) + path);
+  return paths.map((path, index) =>
+    page(published, language, numbered[index] ?? '', inEachLanguage(library, path), {
+      kind: 'same-book',
+      number: index + 1,
+      numbered,
+      cases: cases.slice(index * casesOnAPage, (index + 1) * casesOnAPage),
+      count: cases.length,
+      related: index === 0 ? related : [],
     }),
   );
 }

@@ -1,3 +1,4 @@
+import type { Ground, Related as HowRelated } from '../core/find/alike.ts';
 import type { Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
 import type { OwnPart } from '../core/pack/own-parts.ts';
@@ -168,6 +169,36 @@ export interface QualityView {
   /** Of the whole library. */
   readonly totals: QualityTotals;
 }
+/** A book that several packs are about, in one language. */
+export interface SameBookCase {
+  /** In the order of their titles. The first few stand beside each other; the others are named. */
+  readonly packs: readonly ShownPack[];
+  readonly others: readonly ShownPack[];
+  readonly grounds: readonly Ground[];
+  /** Questions that stand in two of them or more, word for word or nearly. */
+  readonly shared: readonly string[];
+}
+
+/** Two packs of one book that nobody has to settle, and why. */
+export interface RelatedPacks {
+  readonly first: ShownPack;
+  readonly second: ShownPack;
+  readonly how: HowRelated;
+}
+
+/** Packs of one book beside each other, for whoever settles which of them stay. */
+export interface SameBookView {
+  readonly kind: 'same-book';
+  /** Which page of the cases this is, from 1, and the addresses of all. */
+  readonly number: number;
+  readonly numbered: readonly string[];
+  readonly cases: readonly SameBookCase[];
+  /** Cases on all pages. */
+  readonly count: number;
+  /** On the first page alone. */
+  readonly related: readonly RelatedPacks[];
+}
+
 /** The stack of booklets that came back. */
 export interface StackView {
   readonly kind: 'stack';
@@ -278,6 +309,7 @@ export type View =
   | PackView
   | RecordingView
   | QualityView
+  | SameBookView
   | ProseView
   | ProgramsView
   | MissingView;

@@ -6,6 +6,7 @@ import { lessonInArabic } from './ar-lesson.ts';
 import { offlineInArabic } from './ar-offline.ts';
 import { paperInArabic } from './ar-paper.ts';
 import { picturesInArabic } from './ar-pictures.ts';
+import { sameBookInArabic } from './ar-same-book.ts';
 import { qualityInArabic } from './ar-quality.ts';
 import { recordingInArabic } from './ar-recording.ts';
 import { count, gradesInWords, inWords, listed, minutesInWords, nouns, span } from './arabic-words.ts';
@@ -219,6 +220,7 @@ export const ar: Unfinished<Phrases> = {
   offline: offlineInArabic,
   recording: recordingInArabic,
   quality: qualityInArabic,
+  sameBook: sameBookInArabic,
   paper: paperInArabic,
   retired: retiredInArabic,
   missing: {

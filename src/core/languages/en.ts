@@ -11,6 +11,7 @@ import { lessonInEnglish } from './en-lesson.ts';
 import { handOverInEnglish } from './en-hand-over.ts';
 import { makerInEnglish } from './en-maker.ts';
 import { findInEnglish } from './en-find.ts';
+import { sameBookInEnglish } from './en-same-book.ts';
 import { qualityInEnglish } from './en-quality.ts';
 import { paperInEnglish } from './en-paper.ts';
 import { picturesInEnglish } from './en-pictures.ts';
@@ -263,6 +264,7 @@ export const en = {
   recording: recordingInEnglish,
   stack: stackInEnglish,
   quality: qualityInEnglish,
+  sameBook: sameBookInEnglish,
   maker: makerInEnglish,
   handOver: handOverInEnglish,
   find: findInEnglish,

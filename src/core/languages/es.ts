@@ -7,6 +7,7 @@ import { stackInSpanish } from './es-stack.ts';
 import { handOverInSpanish } from './es-hand-over.ts';
 import { makerInSpanish } from './es-maker.ts';
 import { findInSpanish } from './es-find.ts';
+import { sameBookInSpanish } from './es-same-book.ts';
 import { qualityInSpanish } from './es-quality.ts';
 import { paperInSpanish } from './es-paper.ts';
 import type { Phrases } from './en.ts';
@@ -276,6 +277,7 @@ export const es: Phrases = {
   recording: recordingInSpanish,
   stack: stackInSpanish,
   quality: qualityInSpanish,
+  sameBook: sameBookInSpanish,
   maker: makerInSpanish,
   handOver: handOverInSpanish,
   find: findInSpanish,

@@ -31,6 +31,8 @@ const librarySchema = v.object({
   theme: themeSchema,
   /** Parts of pages that come from files of the library's own, `layouts/<part>.tsx`. What is not named here is not run. */
   layouts: v.optional(v.array(v.picklist(ownParts))),
+  /** Packs of one book that all stay, by the names of their folders: somebody has looked at them, and nobody has to be asked again. */
+  'both stay': v.optional(v.pipe(v.array(v.pipe(v.array(v.pipe(v.string(), v.maxLength(120))), v.minLength(2), v.maxLength(40))), v.maxLength(2000))),
   /** A line at the head of every page and one at its foot, by language. */
   'head note': v.optional(v.record(v.string(), v.pipe(v.string(), v.maxLength(200)))),
   'foot note': v.optional(v.record(v.string(), v.pipe(v.string(), v.maxLength(300)))),

@@ -2,6 +2,7 @@
 import { daleChall as everyday } from 'dale-chall';
 import type { ToFind } from '../../../src/core/find/find-index.ts';
 import { families, grades, kinds, kindsOfBook, ways } from '../../../src/core/pack/schema.ts';
+import { seeded } from '../../speed/invented-library.ts';
 
 /** Every third word of a text is one of these: things of the demo, and words a slip away from them. */
 const things: Readonly<Record<string, string>> = {
@@ -18,15 +19,6 @@ perro piano piedra pincel pino pirata piscina plaza pluma pollo pozo primavera p
 sendero serpiente silla sobrino sol sombra sombrero sopa sueño tambor taza techo tela tigre tijera tío tomate tormenta toro torre tortuga trapo tren trigo trompo trueno uva vaca vela ventana
 verano viaje viento violín zanahoria zorro`.split(/\s+/);
 
-/** Numbers from 0 to 1, the same each time. */
-export function dice(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (Math.imul(state ^ (state >>> 15), 1 | state) + 0x6d2b79f5) | 0;
-    return (state >>> 0) / 4294967296;
-  };
-}
-
 /** A name that nobody has, of three syllables: some 30,000 there are. */
 function name(random: () => number): string {
   const syllables = 'ba bel cor da den el far gin har il jor ka len mar nor ol pen quil ros sel tam ul ver wen yar zo bri clo dru fen gra'.split(' ');
@@ -40,7 +32,7 @@ interface Hands {
 }
 
 export function crowd(count: number, language: string, { schools, names }: Hands = { schools: 9, names: false }): readonly ToFind[] {
-  const random = dice(20_261_125);
+  const random = seeded(20_261_125);
   const of = <T>(list: readonly T[]): T => list[Math.floor(random() * list.length)] as T;
   const schoolNames = Array.from({ length: names ? schools : 0 }, () => name(random));
   const own = (things[language] ?? '').split(' ');

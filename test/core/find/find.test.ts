@@ -13,7 +13,8 @@ import { readPack } from '../../../src/core/pack/read-pack.ts';
 import { families, grades, kinds, kindsOfBook, ways } from '../../../src/core/pack/schema.ts';
 import { toFind } from '../../../src/outputs/find-files.ts';
 import { ask, chosenBy } from './ask.ts';
-import { crowd, dice, slipped } from './crowd.ts';
+import { crowd, slipped } from './crowd.ts';
+import { seeded } from '../../speed/invented-library.ts';
 
 const indexes = new Map<string, FindIndex>();
 beforeAll(async () => {
@@ -48,7 +49,7 @@ describe('questions as people ask them', () => {
   test.each(['en', 'es'])('and so is an invented one of 400, asked for by its title and its author with a slip of the pen in each longer word (%s)', (language) => {
     const packs = crowd(400, language);
     const index = indexes.get(language) as FindIndex;
-    const random = dice(20_261_128);
+    const random = seeded(20_261_128);
     const asked = Array.from({ length: 30 }, () => {
       const { listed, pack } = packs[Math.floor(random() * packs.length)] as ToFind;
       return {
