@@ -5,9 +5,9 @@ import type { Library } from '../core/pack/library.ts';
 import { findFiles } from '../outputs/find-files.ts';
 import { withLineage } from '../outputs/lineage.ts';
 import { textOutputs } from '../outputs/output.ts';
-import { pagesOf, type PageText } from '../outputs/pages.ts';
+import { pagesOf, pagesOfPack, type PageText, type Published } from '../outputs/pages.ts';
 import { showRetired } from '../outputs/retired.ts';
-import type { Output, OwnLayouts, Page } from '../outputs/views.ts';
+import type { Output, OwnLayouts, Page, ShownPack } from '../outputs/views.ts';
 import { makeAssets } from './browser-code.ts';
 import { bundler } from './bundle.ts';
 import { codeMark, hashOf } from './code-mark.ts';
@@ -16,6 +16,7 @@ import { keptSite, type KeptSite } from './kept-site.ts';
 import { makeLogo } from './logo.ts';
 import { markOfShown, pageMarks } from './marks.ts';
 import { offlineFiles } from './offline.ts';
+import { packAgain } from './pack-again.ts';
 import { packFolders, type PackFolders } from './pack-folder.ts';
 import { makePapers } from './papers.ts';
 import { stage } from './publish.ts';
@@ -58,6 +59,8 @@ export interface Built {
   readonly pages: number;
   /** The folders that were read: the content, and the sources that its settings name. */
   readonly folders: readonly string[];
+  /** The pages of the pack that a file belongs to, made anew with all else as it was built; undefined where that would not be the truth. */
+  readonly again: (path: string) => ReturnType<typeof packAgain>;
 }
 
 /** Six stages: read, check, measure, plan, render, publish. */
@@ -79,15 +82,24 @@ export async function build(options: BuildOptions): Promise<Built> {
   const files = [...made.files, ...logo.files];
   const find = findFiles(library, shown.packs);
   const leftOut = new Set(told.map((each) => each.source.file)).size - shown.packs.length - retired.length;
-  const pagesFrom = (packs: ShownPacks['packs'], all: readonly Finding[], layouts: OwnLayouts) =>
-    pagesOf({ library, shown: packs, retired, findingsOf: findingsByFile(all), keptOff: leftOut, prose: prose.pages satisfies readonly PageText[], assets, own: layouts, find });
+  const published = (packs: ShownPacks['packs'], all: readonly Finding[], layouts: OwnLayouts): Published => ({
+    library,
+    shown: packs,
+    retired,
+    findingsOf: findingsByFile(all),
+    keptOff: leftOut,
+    prose: prose.pages satisfies readonly PageText[],
+    assets,
+    own: layouts,
+    find,
+  });
   // A library's own layouts are tried on every page before one is written.
-  const layouts = Object.keys(own).length === 0 ? { own, findings: [] } : await soundOn(own, pagesFrom(shown.packs, [], {}));
+  const layouts = Object.keys(own).length === 0 ? { own, findings: [] } : await soundOn(own, pagesOf(published(shown.packs, [], {})));
   const everything = inOrder([...findings, ...shown.findings, ...prose.findings, ...logo.findings, ...layouts.findings]);
-  const result = { findings: everything, published: shown.packs.length, leftOut, folders: content.roots.map(({ at }) => at) };
+  const result = { findings: everything, published: shown.packs.length, leftOut, folders: content.roots.map(({ at }) => at), again: () => Promise.resolve(undefined) };
   if (options.strict && stops(everything)) return { ...result, published: 0, pages: 0 };
 
-  const pagesFor = (packs: ShownPacks['packs']) => pagesFrom(packs, everything, layouts.own);
+  let toPublish = published(shown.packs, everything, layouts.own);
   const markOf = pageMarks(
     await codeMark(),
     library,
@@ -96,10 +108,13 @@ export async function build(options: BuildOptions): Promise<Built> {
   );
   const staging = await stage(options.site);
   const site = await keptSite(options.cache, staging.place, staging.folder);
-  let pages = pagesFor(shown.packs);
+  let pages = pagesOf(toPublish);
   try {
     // A page tells how large its folder is, so the folders come first; a folder's own pages have none to offer.
-    if (options.folders === true) pages = pagesFor(await withFolders(shown.packs, packFolders({ library, pages, assets, files: [...files, ...shown.files], bundle }), site, markOf));
+    if (options.folders === true) {
+      toPublish = published(await withFolders(shown.packs, packFolders({ library, pages, assets, files: [...files, ...shown.files], bundle }), site, markOf), everything, layouts.own);
+      pages = pagesOf(toPublish);
+    }
     await writePages(pages, site, markOf, staging.folder, options.cache);
     const code = await codeMark();
     writeFiles(site, [
@@ -116,7 +131,8 @@ export async function build(options: BuildOptions): Promise<Built> {
     throw error;
   }
   await tidyCache(options.cache, [...used, ...shown.files.flatMap((file) => ('from' in file ? [file.from] : []))]);
-  return { ...result, pages: pages.length };
+  const around = { content, library, packs: toPublish.shown, pagesOf: (one: ShownPack) => pagesOfPack(toPublish, one), cache: options.cache, today: options.today };
+  return { ...result, pages: pages.length, again: (path) => packAgain(around, path) };
 }
 
 async function soundOn(own: OwnLayouts, pages: readonly Page[]) {

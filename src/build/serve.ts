@@ -9,6 +9,8 @@ export interface Serving {
   readonly address: string;
   /** Asks every open page to load itself again. */
   reload(): void;
+  /** Serves these pages in place of the folder's files of these names, until it is called again. */
+  showInstead(pages: ReadonlyMap<string, string>): void;
   close(): Promise<void>;
 }
 
@@ -38,9 +40,10 @@ const reloadScript = `new EventSource('${reloadUrl}').addEventListener('changed'
 /** Serves a folder on the loopback address. Port 0 means any that is free. */
 export async function serve(folder: string, port: number, content?: string): Promise<Serving> {
   const listeners = new Set<ServerResponse>();
+  const instead = new Map<string, string>();
   const saving = content === undefined ? undefined : { content, token: newToken() };
   const server: Server = createServer((request, response) => {
-    answer(folder, request, response, listeners, saving).catch(() => {
+    answer({ folder, instead }, request, response, listeners, saving).catch(() => {
       if (!response.headersSent) response.writeHead(500);
       response.end();
     });
@@ -54,6 +57,10 @@ export async function serve(folder: string, port: number, content?: string): Pro
     address: `http://localhost:${String(typeof bound === 'object' && bound ? bound.port : port)}`,
     reload: () => {
       for (const listener of listeners) listener.write('event: changed\ndata: 1\n\n');
+    },
+    showInstead: (pages) => {
+      instead.clear();
+      for (const [file, html] of pages) instead.set(join(folder, file), html);
     },
     close: async () => {
       for (const listener of listeners) listener.end();
@@ -69,7 +76,13 @@ interface Saving {
   readonly token: string;
 }
 
-async function answer(folder: string, request: IncomingMessage, response: ServerResponse, listeners: Set<ServerResponse>, saving: Saving | undefined): Promise<void> {
+/** The folder that is served, and pages that are shown in place of its files. */
+interface Shelf {
+  readonly folder: string;
+  readonly instead: ReadonlyMap<string, string>;
+}
+
+async function answer(shelf: Shelf, request: IncomingMessage, response: ServerResponse, listeners: Set<ServerResponse>, saving: Saving | undefined): Promise<void> {
   if (saving && request.url === saveUrl) {
     await answerSave(request, response, saving.content, saving.token);
     return;
@@ -96,10 +109,11 @@ async function answer(folder: string, request: IncomingMessage, response: Server
     response.writeHead(200, { 'content-type': types['.js'], 'cache-control': 'no-store' }).end(reloadScript);
     return;
   }
-  await answerFile(folder, path, response, saving, request.headers.range);
+  await answerFile(shelf, path, response, saving, request.headers.range);
 }
 
-async function answerFile(folder: string, path: string | undefined, response: ServerResponse, saving: Saving | undefined, range?: string): Promise<void> {
+async function answerFile(shelf: Shelf, path: string | undefined, response: ServerResponse, saving: Saving | undefined, range?: string): Promise<void> {
+  const { folder } = shelf;
   const file = path === undefined ? undefined : join(folder, normalize(path));
   const inside = file !== undefined && (file === folder || file.startsWith(folder + sep)) && !file.split(sep).some((part) => part.startsWith('.git'));
   const status = inside ? await stat(file).catch(() => undefined) : undefined;
@@ -108,7 +122,7 @@ async function answerFile(folder: string, path: string | undefined, response: Se
       response.writeHead(301, { location: `${encodeURI(path)}/` }).end();
       return;
     }
-    await answerPage(join(file, 'index.html'), folder, response, saving);
+    await answerPage(join(file, 'index.html'), shelf, response, saving);
   } else if (status?.isFile() === true && file !== undefined && extname(file) !== '.html') {
     const headers = { 'content-type': types[extname(file)] ?? 'application/octet-stream', 'cache-control': 'no-store', 'x-content-type-options': 'nosniff', 'accept-ranges': 'bytes' };
     const part = partOf(range, status.size);
@@ -119,7 +133,7 @@ async function answerFile(folder: string, path: string | undefined, response: Se
       response.writeHead(200, { ...headers, 'content-length': status.size });
       createReadStream(file).pipe(response);
     }
-  } else await answerPage(file ?? '', folder, response, saving);
+  } else await answerPage(file ?? '', shelf, response, saving);
 }
 
 /** The part of a file that is asked for; films are moved about in by asking for parts. Source: RFC 9110, section 14. One range only, anything else gets the whole file. */
@@ -131,8 +145,8 @@ function partOf(range: string | undefined, size: number): { start: number; end: 
   return start <= end && start < size ? { start, end } : undefined;
 }
 
-async function answerPage(file: string, folder: string, response: ServerResponse, saving: Saving | undefined): Promise<void> {
-  const found = await readFile(file, 'utf8').catch(() => undefined);
+async function answerPage(file: string, { folder, instead }: Shelf, response: ServerResponse, saving: Saving | undefined): Promise<void> {
+  const found = instead.get(file) ?? (await readFile(file, 'utf8').catch(() => undefined));
   const html = found ?? (await readFile(join(folder, '404.html'), 'utf8').catch(() => 'There is no such page.'));
   response.writeHead(found === undefined ? 404 : 200, { 'content-type': types['.html'], 'cache-control': 'no-store', 'x-content-type-options': 'nosniff' });
   // Only a page of this server can read the mark, and only the form's page has it.

@@ -180,6 +180,11 @@ function unsavedPage(published: Published, language: string): Page {
   return page(published, language, `${rootOf(language, published.library.language)}not-saved/`, [], { kind: 'unsaved' });
 }
 
+/** The pages that a pack has to itself. */
+export function pagesOfPack(published: Published, shown: ShownPack): readonly Page[] {
+  return [...packPages(published, shown), ...recordingPage(published, shown)];
+}
+
 function packPages(published: Published, shown: ShownPack): readonly Page[] {
   const { language } = shown.pack;
   return (['family', 'booklet', 'lesson'] as const).map((kind) => {

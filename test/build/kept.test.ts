@@ -3,7 +3,7 @@
  * that comes of a kept one equals the site that is made from nothing, byte for byte.
  */
 import { cp, mkdir, readdir, readFile, rename, rm, stat, symlink, writeFile } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
+import { join, resolve, sep } from 'node:path';
 import { expect, test } from 'vitest';
 import { build } from '../../src/build/build.ts';
 import { defaultLibrary } from '../../src/core/pack/library.ts';
@@ -74,6 +74,23 @@ test('what did not change is not made again: the file of the old site is the fil
   for (const file of await filesIn(library.site)) if (before.get(file) !== (await placeOf(file))) made.push(file);
   expect(made.filter((file) => file.startsWith('packs/hen/'))).toEqual([]);
   expect(made).toEqual(expect.arrayContaining(['index.html', 'packs.json', 'packs/owl/index.html', 'packs/owl/booklet/index.html', 'packs/owl/lesson/index.html', 'packs/owl/pack.md']));
+});
+
+test('in the preview the pages of the one pack that changed are there before the site is, and are the site’s', async () => {
+  const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack(), 'packs/owl/pack.md': await soundPack() });
+  const built = await buildSmall(library);
+  const file = join(library.content, 'packs/owl/pack.md');
+  await writeFile(file, await soundPack(['title: The Wheelbarrow Goes Home', 'title: The Wheelbarrow Goes Away']));
+  const early = (await built.again(file)) ?? new Map<string, string>();
+  expect([...early.keys()].sort()).toEqual(['packs/owl/booklet/index.html', 'packs/owl/index.html', 'packs/owl/lesson/index.html'].map((each) => each.split('/').join(sep)));
+  await buildSmall(library);
+  for (const [page, html] of early) expect(await readFile(join(library.site, page), 'utf8')).toBe(html);
+  // The build has the word on all else: faults, new packs, what lies beside them.
+  await writeFile(file, await soundPack(['kind: predict', 'kind: prophesy']));
+  expect(await built.again(file)).toBeUndefined();
+  await cp(join(library.content, 'packs/hen'), join(library.content, 'packs/heron'), { recursive: true });
+  expect(await built.again(join(library.content, 'packs/heron/pack.md'))).toBeUndefined();
+  expect(await built.again(join(library.content, 'library.yaml'))).toBeUndefined();
 });
 
 test('a page that somebody changed by hand, and a kept pack that was damaged, are made again', async () => {
