@@ -29,7 +29,7 @@ const needs: Readonly<Record<View['kind'], Needs>> = {
   booklet: { scripts: true, worker: true, ownPictures: true, ownSound: true },
   recording: { scripts: true, worker: true, film: true },
   quality: { scripts: true, data: true },
-  find: { scripts: true, data: true },
+  find: { scripts: true, data: true, worker: true },
   stack: { scripts: true, ownPictures: true, ownSound: true },
   maker: { scripts: true, ownPictures: true, data: true, worker: true },
   'hand-over': { scripts: true },

@@ -70,7 +70,7 @@ function partOf({ view }: Page): 'stack' | 'maker' | 'programs' | 'site' {
 function Head({ page, title, description, script, data }: Props): JSX.Element {
   const { library, language, url, assets } = page;
   const name = nameOf(page);
-  // Pages of a book can also be kept on the device, and so can the form.
+  // Pages of a book can also be kept on the device, and so can the form and the search.
   const names = [script, keptWith(page) ? 'offline' : undefined, isHeard(page) ? 'listen' : undefined].filter((each) => each !== undefined);
   const scripts = names.flatMap((each) => assets.scripts[each] ?? []);
   // Asked for at once: otherwise each part is known only when the one before it has come.

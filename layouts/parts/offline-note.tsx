@@ -8,13 +8,14 @@ import type { Page } from '../../src/outputs/views.ts';
 export function OfflineNote({ page }: { readonly page: Page }): JSX.Element | null {
   const kept = keptWith(page);
   if (!kept) return null;
-  const { offline, maker } = phrasesFor(page.language);
-  const say = kept.isForm ? { ...offline, ...maker.copyHere, kept: (size: string) => maker.copyHere.kept.replace('{size}', size) } : offline;
+  const { offline, maker, find } = phrasesFor(page.language);
+  const say =
+    kept.what === 'form' ? { ...offline, ...maker.copyHere, kept: (size: string) => maker.copyHere.kept.replace('{size}', size) } : kept.what === 'search' ? { ...offline, ...find.copyHere } : offline;
   const [before = '', after = ''] = say.kept('\u0000').split('\u0000');
   // A phone needs long to learn how a language writes numbers, and for this one place the mark is enough.
   const decimalMark = new Intl.NumberFormat(localeOf(page.language)).format(1.5).charAt(1);
   return (
-    <div class="offline-note" hidden role="status" data-book={kept.url} data-worker={linkFrom(page.url, 'offline-worker.js')}>
+    <div class="offline-note" hidden role="status" data-book={kept.url} data-worker={linkFrom(page.url, 'offline-worker.js')} data-asked={kept.what === 'search' ? '' : undefined}>
       <p data-part="kept" hidden>
         {before}
         <span data-size={decimalMark} />
@@ -42,8 +43,8 @@ export function OfflineNote({ page }: { readonly page: Page }): JSX.Element | nu
   );
 }
 
-/** What is kept on the device when this page is opened: its book, or the form; nothing with other pages. */
-export function keptWith({ view, url }: Page): { readonly url: string; readonly isForm: boolean } | undefined {
-  if ('shown' in view) return { url: view.shown.urls.family, isForm: false };
-  return view.kind === 'maker' ? { url, isForm: true } : undefined;
+/** What is kept on the device when this page is opened: its book, or the form; the search when somebody asks for it; nothing with other pages. */
+export function keptWith({ view, url }: Page): { readonly url: string; readonly what: 'book' | 'form' | 'search' } | undefined {
+  if ('shown' in view) return { url: view.shown.urls.family, what: 'book' };
+  return view.kind === 'maker' ? { url, what: 'form' } : view.kind === 'find' ? { url, what: 'search' } : undefined;
 }

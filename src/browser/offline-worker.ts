@@ -2,7 +2,7 @@
  * Keeps copies of books on the device and answers from them, so that a book that was visited opens without a network.
  *
  * One worker for the whole site. A page asks it to keep its book; the build has listed that book's files, with a version made
- * of their content. A book has one copy; a newer one takes its place when it is whole, and never while a page is being read.
+ * of their content. The search is kept in the same way when somebody asks for it, with what is looked up. A book has one copy; a newer one takes its place when it is whole, and never while a page is being read.
  */
 
 /** What the build says of a book's copy: `packs/<slug>/offline.json`. Addresses are relative to the site's root. */
@@ -12,7 +12,7 @@ export interface CopyList {
   readonly files: readonly string[];
 }
 
-/** What a page asks for. `book` is the address of the book's first page. */
+/** What a page asks for. `book` is the address of the book's first page, of the form, or of the search. */
 export type Asked = { readonly ask: 'keep' | 'remove'; readonly book: string };
 /** What it is told. */
 export type Told = { readonly kept: boolean; readonly bytes: number; readonly newer: boolean } | { readonly failed: 'no room' | 'no network' };
@@ -76,18 +76,40 @@ self.addEventListener('message', (event) => {
 self.addEventListener('fetch', (event) => {
   const { request } = event;
   if (request.method !== 'GET' || !request.url.startsWith(root) || request.headers.has('range')) return;
-  event.respondWith(answer(request));
+  event.respondWith(answer(request, event));
 });
 
-async function answer(request: Request): Promise<Response> {
+async function answer(request: Request, event: Waiting): Promise<Response> {
   const saved = await fromCopies(request);
   if (saved) return saved;
   try {
-    return await fetch(request);
+    const fetched = await fetch(request);
+    if (fetched.ok && isOfSearch(request.url)) event.waitUntil(keepVisited(request, fetched.clone()));
+    return fetched;
   } catch (error) {
     if (request.mode === 'navigate') return notSaved(request.url);
     throw error;
   }
+}
+
+/** Parts of the search's index, and pages of the index: `find/en-1a2b/where-3.json`, `es/index/grade/k/`. */
+function isOfSearch(url: string): boolean {
+  return /^(?:[a-z]{2,3}\/)?(?:find\/.+\.json|index\/(?:[^?]*\/)?)$/.test(url.slice(root.length)) && !url.endsWith('/offline.json');
+}
+
+/** Names of copies that were taken away while this worker was awake: what comes late is not put back into them. */
+const gone = new Set<string>();
+
+/** Where somebody keeps the search on this device, what they look up with it is kept too. */
+async function keepVisited(request: Request, answer: Response): Promise<void> {
+  const [own = ''] = /^[a-z]{2,3}\/(?=index\/)/.exec(request.url.slice(root.length)) ?? [];
+  const copies = (await caches.keys()).filter((name) => /^(?:[a-z]{2,3}\/)?find\/ /.test(name.slice(copyPrefix('').length - 1)));
+  const name = copies.findLast((each) => each.startsWith(copyPrefix(`${own}find/`))) ?? copies.at(-1);
+  if (name === undefined || gone.has(name)) return;
+  const cache = await caches.open(name);
+  // A device without room keeps what it has.
+  await cache.put(request, answer).catch(() => undefined);
+  if (gone.has(name)) await caches.delete(name);
 }
 
 /** The saved answer to a request: as it was asked for, a page without its question mark, or the same picture in another width. */
@@ -131,9 +153,10 @@ async function keep(book: string): Promise<Told> {
   }
   const name = `${prefix}${list.version} ${String(list.bytes)}`;
   if (had.includes(name)) {
-    for (const other of had) if (other !== name) await caches.delete(other);
+    for (const other of had) if (other !== name) await takeAway(other);
     return { kept: true, bytes: list.bytes, newer: false };
   }
+  gone.delete(name);
   try {
     await addAll(name, list.files);
   } catch (error) {
@@ -144,8 +167,13 @@ async function keep(book: string): Promise<Told> {
 }
 
 async function remove(book: string): Promise<Told> {
-  for (const name of await caches.keys()) if (name.startsWith(copyPrefix(book))) await caches.delete(name);
+  for (const name of await caches.keys()) if (name.startsWith(copyPrefix(book))) await takeAway(name);
   return { kept: false, bytes: 0, newer: false };
+}
+
+async function takeAway(name: string): Promise<void> {
+  gone.add(name);
+  await caches.delete(name);
 }
 
 /** All or nothing: a file that does not come leaves no half a copy behind. */

@@ -1,5 +1,5 @@
 /**
- * Asks for this book, or for the form that makes packs, to be kept on the device and says so: what is saved, how large it is, and how to take it away.
+ * Asks for this book, for the form that makes packs, or when somebody wants it for the search, to be kept on the device and says so: what is saved, how large it is, and how to take it away.
  * A newer copy is offered and never put in the place of a page that somebody is using.
  */
 import type { Asked, Told } from './offline-worker.ts';
@@ -8,7 +8,8 @@ import type { Asked, Told } from './offline-worker.ts';
 const unwanted = 'bookfellow-no-copies';
 
 // This script is on every page of a book and on the form, and so is what is of use on all of them; it comes when there is nothing else to wait for.
-addEventListener('load', () => void import('./same-place.ts').catch(() => undefined));
+// The search has nothing to keep a place in.
+if (!document.body.classList.contains('on-find')) addEventListener('load', () => void import('./same-place.ts').catch(() => undefined));
 
 const note = document.querySelector<HTMLElement>('.offline-note');
 const book = note?.dataset['book'];
@@ -16,6 +17,8 @@ const worker = note?.dataset['worker'];
 if (note && book !== undefined && worker !== undefined && 'serviceWorker' in navigator && location.protocol.startsWith('http')) begin(note, book, worker);
 
 function begin(note: HTMLElement, book: string, worker: string): void {
+  /** True: nothing is kept before somebody asks for it here, whatever they have said of books. */
+  const onlyAsked = note.dataset['asked'] !== undefined;
   const part = (name: string) => note.querySelector<HTMLElement>(`[data-part="${name}"]`);
   const show = (name: string, megabytes?: number): void => {
     note.hidden = false;
@@ -50,19 +53,33 @@ function begin(note: HTMLElement, book: string, worker: string): void {
   note.addEventListener('click', (event) => {
     const act = event.target instanceof HTMLElement ? event.target.dataset['act'] : undefined;
     if (act === 'remove') {
-      setUnwanted(true);
+      if (!onlyAsked) setUnwanted(true);
       quietly('remove');
     } else if (act === 'keep') {
-      setUnwanted(false);
+      if (!onlyAsked) setUnwanted(false);
       quietly('keep');
     } else if (act === 'show') location.reload();
   });
-  if (isUnwanted()) show('removed');
+  if (onlyAsked) {
+    // Looking whether there is a copy keeps nothing.
+    isKept(worker, book).then(
+      (kept) => {
+        if (kept) quietly('keep');
+        else show('removed');
+      },
+      () => undefined,
+    );
+  } else if (isUnwanted()) show('removed');
   else if (document.readyState === 'complete') quietly('keep');
   else
     window.addEventListener('load', () => {
       quietly('keep');
     });
+}
+
+async function isKept(worker: string, book: string): Promise<boolean> {
+  const root = new URL('.', new URL(worker, location.href)).href;
+  return (await caches.keys()).some((name) => name.startsWith(`bookfellow ${root} copy ${book} `));
 }
 
 function isUnwanted(): boolean {

@@ -123,7 +123,7 @@ export async function build(options: BuildOptions): Promise<Built> {
       ...textOutputs({ library, shown: shown.packs, retired, pages }).map((each) => ofPack(each, code)),
       ...find.flatMap((each) => each.files),
     ]);
-    writeFiles(site, await offlineFiles({ folder: staging.folder, site, library, pages, shown: shown.packs, retired, assets, bundle }));
+    writeFiles(site, await offlineFiles({ folder: staging.folder, site, library, pages, shown: shown.packs, retired, assets, find, bundle }));
     await site.forget();
     await site.save(await staging.publish());
   } catch (error) {

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { rootOf, fileOf } from '../outputs/addresses.ts';
+import type { FindFiles } from '../outputs/find-files.ts';
 import { styleOf } from '../outputs/styles.ts';
 import { retiredPages } from '../outputs/retired.ts';
 import type { Assets, Page, ShownPack, ShownRetired } from '../outputs/views.ts';
@@ -23,6 +24,7 @@ interface Made {
   readonly shown: readonly ShownPack[];
   readonly retired: readonly ShownRetired[];
   readonly assets: Assets;
+  readonly find: readonly FindFiles[];
   readonly bundle: Bundler;
 }
 
@@ -42,6 +44,7 @@ export async function offlineFiles(made: Made): Promise<readonly SiteFile[]> {
     ...made.shown.map((shown) => [shown.urls.family, filesOf(shown, made)] as const),
     ...made.retired.map((each) => [each.urls.family, filesOfRetired(each, made)] as const),
     ...formsOf(made),
+    ...searchesOf(made),
   ]) {
     // The pages of a book are read once and forgotten; what all books share is remembered.
     const all = await Promise.all(files.map((each) => (each.startsWith('assets/') ? sized(each) : sizedOnce(made, each))));
@@ -68,6 +71,24 @@ function formsOf({ pages, assets, library }: Made): readonly (readonly [url: str
   return pages
     .filter((page) => page.view.kind === 'maker')
     .map(({ url }) => [url, [...new Set([url, `${url}hand-over/`, 'make/pack.md', ...styles, ...scripts, ...letters, ...logoFiles(assets)])]] as const);
+}
+
+/** So many files of an index are kept with the search at once. Of a larger one only the words are, and then what somebody looks up. */
+const mostAtOnce = 60;
+
+/** The search in each language: its page and the index, and what of the index's files a phone can fetch at once. */
+function searchesOf({ pages, assets, find, library }: Made): readonly (readonly [url: string, files: readonly string[]])[] {
+  const styles = (['find', 'browse', 'browse-list'] as const).flatMap((kind) => [styleOf(assets, 'screen', kind), styleOf(assets, 'print', kind)]);
+  const scripts = ['find', 'offline'].flatMap((name) => [assets.scripts[name] ?? [], assets.preload?.[name] ?? []].flat());
+  const letters = assets.later.filter((url) => url.endsWith('.woff2'));
+  return pages
+    .filter((page) => page.view.kind === 'find')
+    .map(({ url, language }) => {
+      const index = find.find((each) => each.language === language)?.files.map((file) => file.url) ?? [];
+      const first = index.length > mostAtOnce ? index.filter((each) => each.endsWith('/words.json')) : index;
+      const ofLanguage = inArabicScript(language) ? (assets.arabicLetters ?? []) : [];
+      return [url, [...new Set([url, `${rootOf(language, library.language)}index/`, ...first, ...styles, ...scripts, ...letters, ...ofLanguage, ...logoFiles(assets)])]] as const;
+    });
 }
 
 /** Every page of a book with its text as a file, its pictures, and what its pages look and work with. The film stays where it is: it would fill a phone. */

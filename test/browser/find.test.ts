@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { buildSmall, smallLibrary, soundPack } from '../build/small-library.ts';
 import { axeObjects } from '../whole-site/axe.ts';
+import { serveBelowRoot } from '../whole-site/site.ts';
 import { siteInBrowser } from '../whole-site/site-in-browser.ts';
 
 /** Book n is about the n-th thing; every second one is for grade 3, every tenth from the same school. */
@@ -113,6 +114,38 @@ test('when the index cannot be fetched, that is said, and the way to the books s
   await page.getByRole('button', { name: 'Look' }).click();
   await told(page, '10 books.');
   await page.context().close();
+});
+
+test('nothing is kept before somebody asks for it; then the search, the index and what was looked up work with the server stopped, until all of it is taken away', async () => {
+  // The server is stopped, which is the honest test: the worker's own requests fail as well. So it is one of its own.
+  const server = await serveBelowRoot(library.site);
+  const context = await here.browser.newContext({ viewport: { width: 390, height: 800 } });
+  const page = await context.newPage();
+  const kept = () => page.evaluate(async () => [await caches.keys(), (await navigator.serviceWorker.getRegistrations()).length, localStorage.length]);
+  await page.goto(`${server.address}find/?words=anchor`);
+  await told(page, '10 books.');
+  await page.waitForSelector('[data-part="removed"]:not([hidden])');
+  expect(await kept()).toEqual([[], 0, 0]);
+  await page.click('[data-act="keep"]');
+  await page.waitForSelector('[data-part="kept"]:not([hidden])', { timeout: 20_000 });
+  expect(Number(/[\d.]+/.exec((await page.textContent('.offline-note [data-size]')) ?? '')?.[0])).toBeGreaterThan(0);
+  // A page of the index that is visited is kept with it; another one is not.
+  await page.goto(`${server.address}index/`);
+  const [first = '', other = ''] = await page.$$eval('.index-grade a', (links) => links.map((link) => (link as HTMLAnchorElement).href));
+  await page.goto(first);
+  await page.waitForFunction(async (address) => (await caches.match(address)) !== undefined, first);
+  await server.close();
+  await page.goto(`${server.address}find/?words=dragn+in+the+tunel`);
+  await told(page, 'One book.');
+  expect(await titles(page)).toEqual(['The dragon in the tunnel']);
+  expect((await page.goto(first))?.status()).toBe(200);
+  expect((await page.goto(other === first ? `${server.address}es/index/` : other))?.status()).toBe(503);
+  await page.goto(`${server.address}find/`);
+  await page.click('[data-act="remove"]');
+  await page.waitForSelector('[data-part="removed"]:not([hidden])');
+  await expect.poll(async () => ((await kept())[0] as string[]).filter((name) => name.includes(' copy '))).toEqual([]);
+  expect((await page.goto(`${server.address}find/`))?.status()).toBe(503);
+  await context.close();
 });
 
 test('without a script every book is reached by the index, sixty to a page', async () => {

@@ -48,7 +48,7 @@ test('each kind may do what it needs and no more', async () => {
     unsaved: `${read}; ${end}`,
     browse: `${read}; ${end}`,
     'same-book': `${read}; ${end}`,
-    find: `${read}; script-src 'self'; connect-src 'self'; ${end}`,
+    find: `${read}; script-src 'self'; connect-src 'self'; worker-src 'self'; ${end}`,
     family: `${read}; script-src 'self'; worker-src 'self'; ${end}`,
     lesson: `${read}; script-src 'self'; worker-src 'self'; ${end}`,
     booklet: `${read.replace('data:', 'data: blob:')}; script-src 'self'; media-src blob:; worker-src 'self'; ${end}`,

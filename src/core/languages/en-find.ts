@@ -50,6 +50,14 @@ export const findInEnglish = {
   page: (n: number) => `Page ${String(n)}`,
   withoutScript: 'The search needs a script, which is switched off here. The index leads to every book without it.',
   toIndex: 'The index of the library',
+  /** The copy of the search on the device; made only when somebody asks. The first has a gap for its size in MB. */
+  copyHere: {
+    kept: (size: string) => `The search is saved on this device (${size} MB) and works without a network. What you look up with it is saved, too.`,
+    removed: 'The search is not saved on this device.',
+    keep: 'Save it, to use without a network',
+    newer: 'There is a newer version of the search, saved and ready.',
+    noRoom: 'There is no room left on this device for the search. It works as long as there is a network.',
+  },
   newest: 'Looked over last',
   allInIndex: (n: number) => `All ${count(n)} in the index`,
   index: {

@@ -55,6 +55,13 @@ export const findInSpanish: typeof findInEnglish = {
   page: (n) => `Página ${String(n)}`,
   withoutScript: 'La búsqueda necesita un programa que aquí está apagado. El índice lleva a todos los libros sin él.',
   toIndex: 'El índice de la biblioteca',
+  copyHere: {
+    kept: (size) => `La búsqueda está guardada en este aparato (${size} MB) y funciona sin conexión. Lo que busque con ella también se guarda.`,
+    removed: 'La búsqueda no está guardada en este aparato.',
+    keep: 'Guardarla, para usarla sin conexión',
+    newer: 'Hay una versión más nueva de la búsqueda, ya guardada.',
+    noRoom: 'En este aparato no queda sitio para la búsqueda. Funciona mientras haya conexión.',
+  },
   newest: 'Revisados hace poco',
   allInIndex: (n) => `Todos en el índice: ${count(n)}`,
   index: {
