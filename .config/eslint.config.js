@@ -37,7 +37,7 @@ export default defineConfig(
     },
   },
   // The command line and the tests' own reports speak to a person at a terminal.
-  { files: ['src/cli/**', 'test/run.ts', 'test/speed/**', 'test/outside/**'], rules: { 'no-console': 'off' } },
+  { files: ['src/cli/**', 'test/run.ts', 'test/prove.ts', 'test/speed/**', 'test/outside/**'], rules: { 'no-console': 'off' } },
   // Messages of tests and reports may hold a number as it is.
   { files: ['test/**'], rules: { '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }] } },
   // Plain JavaScript that has to run before anything is installed. The compiler checks it (checkJs); the typed rules would ask for marks that JavaScript cannot write.
