@@ -2,18 +2,21 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Step } from '../../core/pack/pack.ts';
 import type { FormNode } from '../../outputs/maker-form.ts';
-import type { Desk, Opening } from './desk.ts';
+import type { Desk } from './desk.ts';
+import type { Opening } from './opening.ts';
 import { newId } from './keeper.ts';
 import { openFile } from './open-file.ts';
+import { partnersOf } from './partners.ts';
 import { isTranslated, translationEdits, untranslated } from './translating.ts';
 import { counted, textAt } from './words.ts';
 
 /** What the other language has in a field, and whether it is still to be translated. */
 export function BesideText({ desk, node, steps }: { readonly desk: Desk; readonly node: FormNode; readonly steps: readonly Step[] }): JSX.Element | null {
   const fields = desk.beside?.fields;
-  if (!fields || !isTranslated(steps)) return null;
+  const there = fields && partnersOf(desk.fields?.raw, fields.raw).there(steps);
+  if (!fields || !there || !isTranslated(steps)) return null;
   const isBody = node.kind === 'body';
-  const theirs = isBody ? fields.body.trim() : textAt(fields.raw, steps);
+  const theirs = isBody ? fields.body.trim() : textAt(fields.raw, there);
   const own = isBody ? (desk.fields?.body ?? '').trim() : textAt(desk.fields?.raw, steps);
   if (theirs === '') return null;
   const { beside } = desk.data.say;

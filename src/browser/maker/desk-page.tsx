@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
 import { useEffect, useLayoutEffect, useReducer, useState } from 'preact/hooks';
 import type { FormChapter } from '../../outputs/maker-form.ts';
-import type { Desk, Opening } from './desk.ts';
+import type { Desk } from './desk.ts';
+import type { Opening } from './opening.ts';
 import { DeskLine } from './desk-line.tsx';
 import { FieldsOf } from './groups.tsx';
 import { guardDesk } from './guard.ts';

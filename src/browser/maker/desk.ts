@@ -5,30 +5,13 @@ import type { MakerData } from '../../outputs/maker-data.ts';
 import type { Fields } from '../../outputs/maker-fields.ts';
 import type { Look, TextToLook } from '../../outputs/maker-look.ts';
 import { Keeper, newId, type Keeping } from './keeper.ts';
+import { Looking } from './looking.ts';
+import type { Opening } from './opening.ts';
 import type { KeptPicture } from './storage.ts';
 import { sameParts } from './same-parts.ts';
-import { idOf, slugOf, textAt, today } from './words.ts';
+import { Versions } from './versions.ts';
+import { idOf, slugOf, textAt } from './words.ts';
 import { workerAt } from './worker-door.ts';
-
-/** Steps that one can go back. */
-const mostEarlier = 10;
-/** Milliseconds of quiet before the text is checked anew. */
-const quiet = 350;
-
-/** What the desk begins with: a text, and what is known of it from before. */
-export interface Opening {
-  readonly id: string;
-  readonly text: string;
-  /** The name of its file; `pack.md` where nobody says. */
-  readonly fileName?: string;
-  readonly earlier?: readonly string[];
-  readonly pictures?: readonly KeptPicture[];
-  readonly passage?: string;
-  /** The text of another language that stands beside this one. */
-  readonly beside?: string;
-  /** Set for what has been kept before, so that looking at it changes nothing: the count of its record. */
-  readonly revision?: number;
-}
 
 /**
  * The pack under way. Its text is all the state there is: a change goes through `editPack`, and what the form shows is read
@@ -38,10 +21,8 @@ export class Desk {
   readonly #worker;
   readonly #listeners = new Set<() => void>();
   #queue: Promise<unknown> = Promise.resolve();
-  #looking: ReturnType<typeof setTimeout> | undefined;
-  #lookNumber = 0;
-  /** The field of the last change: more typing in it is the same step. */
-  #lastField = '';
+  readonly #looking: Looking;
+  readonly #versions: Versions;
   readonly #keeper: Keeper;
 
   text: string;
@@ -50,7 +31,6 @@ export class Desk {
   /** Name of this desk as long as it is open. */
   readonly key = newId();
   readonly fileName: string;
-  earlier: readonly string[];
   fields: Fields | undefined;
   look: Look | undefined;
   keeping: Keeping;
@@ -88,7 +68,15 @@ export class Desk {
     this.id = opening.id;
     this.text = opening.text;
     this.fileName = opening.fileName ?? 'pack.md';
-    this.earlier = opening.earlier ?? [];
+    this.#versions = new Versions(opening.earlier);
+    this.#looking = new Looking(this.#worker, data, {
+      toLook: () => this.toLook(),
+      isBusy: () => this.drafts.size > 0,
+      found: (look) => {
+        this.look = sameParts(this.look, look);
+        this.tell();
+      },
+    });
     this.pictures = opening.pictures ?? [];
     this.passage = opening.passage ?? '';
     this.keepPassage = opening.passage !== undefined;
@@ -112,6 +100,11 @@ export class Desk {
     this.#queue.then(begun, begun);
   }
 
+  /** The texts of before, to which one can go back. */
+  get earlier(): readonly string[] {
+    return this.#versions.texts;
+  }
+
   get title(): string {
     return textAt(this.fields?.raw, ['title']) || textAt(this.fields?.raw, ['book', 'title']);
   }
@@ -123,14 +116,6 @@ export class Desk {
   /** The pictures that the text names. */
   get ownPictures(): readonly KeptPicture[] {
     return this.pictures.filter(({ name }) => this.text.includes(name));
-  }
-
-  /** The pack as one file, with its pictures. */
-  async zip(): Promise<Blob> {
-    const { packZip } = await import('./pack-zip-part.ts');
-    const pictures: Record<string, Uint8Array> = {};
-    for (const { name, blob } of this.ownPictures) pictures[name] = new Uint8Array(await blob.arrayBuffer());
-    return new Blob([packZip({ slug: this.slug, name: this.fileName, text: this.text, pictures })], { type: 'application/zip' });
   }
 
   listen(listener: () => void): () => void {
@@ -154,8 +139,7 @@ export class Desk {
       if (then?.focus !== undefined) this.focusNext = then.focus;
       if (then?.say !== undefined) this.said = then.say;
       if (made && made.text !== this.text) {
-        if (field !== this.#lastField || field === '') this.earlier = [...this.earlier, this.text].slice(-mostEarlier);
-        this.#lastField = field;
+        this.#versions.leave(this.text, field);
         this.text = made.text;
         this.#keep();
         this.#settle(made.fields);
@@ -167,12 +151,8 @@ export class Desk {
   replace(text: string): Promise<void> {
     return this.#inTurn(async () => {
       if (text === this.text) return;
-      this.earlier = [...this.earlier, this.text].slice(-mostEarlier);
-      this.#lastField = '';
-      this.text = text;
-      const fields = await this.#worker.fields(text);
-      this.#keep();
-      this.#settle(fields);
+      this.#versions.leave(this.text, '');
+      await this.#put(text);
     });
   }
 
@@ -184,15 +164,10 @@ export class Desk {
 
   goBack(): Promise<void> {
     return this.#inTurn(async () => {
-      const before = this.earlier.at(-1);
+      const before = this.#versions.back();
       if (before === undefined) return;
-      this.earlier = this.earlier.slice(0, -1);
-      this.#lastField = '';
-      this.text = before;
       this.said = this.data.say.desk.backTo;
-      const fields = await this.#worker.fields(before);
-      this.#keep();
-      this.#settle(fields);
+      await this.#put(before);
     });
   }
 
@@ -201,7 +176,7 @@ export class Desk {
     this.passage = passage;
     this.keepPassage = keep;
     if (keepsOrDid) this.#keep();
-    this.#lookSoon();
+    this.#looking.soon();
     this.tell();
   }
 
@@ -217,7 +192,7 @@ export class Desk {
   addPicture(picture: KeptPicture): void {
     this.pictures = [...this.pictures.filter((each) => each.name !== picture.name), picture];
     this.#keeper.add(picture);
-    this.#lookSoon();
+    this.#looking.soon();
     this.tell();
   }
 
@@ -251,25 +226,17 @@ export class Desk {
     return turn;
   }
 
+  /** Has a whole text in place of the one before. */
+  async #put(text: string): Promise<void> {
+    this.text = text;
+    const fields = await this.#worker.fields(text);
+    this.#keep();
+    this.#settle(fields);
+  }
+
   #settle(fields: Fields): void {
     this.fields = sameParts(this.fields, fields);
-    this.#lookSoon();
-    this.tell();
-  }
-
-  #lookSoon(): void {
-    clearTimeout(this.#looking);
-    // While somebody types on, nothing new is said, and the processor is theirs.
-    this.#looking = setTimeout(() => (this.drafts.size > 0 ? this.#lookSoon() : void this.#lookNow()), quiet);
-  }
-
-  async #lookNow(): Promise<void> {
-    const { library, language } = this.data;
-    const mine = ++this.#lookNumber;
-    const look = await this.#worker.look(this.toLook(), library, language, today()).catch(() => undefined);
-    // A later text may have been asked about meanwhile.
-    if (mine !== this.#lookNumber || !look) return;
-    this.look = sameParts(this.look, look);
+    this.#looking.soon();
     this.tell();
   }
 

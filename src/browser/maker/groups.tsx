@@ -7,6 +7,7 @@ import type { Desk } from './desk.ts';
 import { addEdits } from './edits.ts';
 import { AdviceList, Field, Hint, type FieldProps } from './fields.tsx';
 import { Thumbnail } from './pictures.tsx';
+import { partnersOf } from './partners.ts';
 import { Still } from './still.tsx';
 import { ByLanguage, TextList, Ticks } from './text-lists.tsx';
 import { anyPath, fill, idOf, listAt, pathOf, textAt, valueAt } from './words.ts';
@@ -17,7 +18,7 @@ export function AnyField(props: FieldProps): JSX.Element {
   const { fields, look, beside, refused = '' } = desk;
   const path = pathOf(steps);
   const within = node.kind === 'body' ? fields?.body : valueAt(fields?.raw, steps);
-  const theirs = node.kind === 'body' ? beside?.fields.body : valueAt(beside?.fields.raw, steps);
+  const theirs = node.kind === 'body' ? beside?.fields.body : beside && valueAt(beside.fields.raw, partnersOf(fields?.raw, beside.fields.raw).there(steps) ?? steps);
   const named = namesOthers(node) ? [valueAt(fields?.raw, ['stops']), valueAt(fields?.raw, ['pictures']), desk.pictures] : [];
   const on = [path, within, theirs, beside === undefined, everything, look?.advice, look?.early, refused.startsWith(path) ? refused : '', textAt(fields?.raw, ['language']), ...named];
   return <Still on={on}>{() => <FieldByKind {...props} />}</Still>;

@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { MakerData } from '../../outputs/maker-data.ts';
-import { Desk, type Opening } from './desk.ts';
+import { Desk } from './desk.ts';
+import type { Opening } from './opening.ts';
 import { DeskPage } from './desk-page.tsx';
 import { Start } from './start.tsx';
 import { keptPacks, keptPictures } from './storage.ts';

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
+import type { Raw } from '../../core/pack/front-matter.ts';
 import type { Step } from '../../core/pack/pack.ts';
 import type { FormNode } from '../../outputs/maker-form.ts';
 import { bodySteps, isThere, textsToTranslate, untranslated } from './translating.ts';
@@ -7,6 +8,7 @@ import type { Desk } from './desk.ts';
 import { Field } from './fields.tsx';
 import { FieldsOf } from './groups.tsx';
 import { Still } from './still.tsx';
+import { partnersOf, type Partners } from './partners.ts';
 import { chapterOf, nameOf, nodeAt } from './where.ts';
 import { counted, fill, idOf, languageName, listAt, pathOf, textAt, valueAt } from './words.ts';
 
@@ -24,11 +26,13 @@ export function SideBySide({ desk, everything }: Props): JSX.Element | null {
   const { fields, beside } = desk;
   if (!fields || !beside) return null;
   const texts = textsToTranslate(beside.fields);
+  const partners = partnersOf(fields.raw, beside.fields.raw);
   const left = new Set(untranslated(fields, beside.fields).map(pathOf));
   const goOn = (): void => {
-    const at = texts.findIndex((steps, index) => index > last.current && left.has(pathOf(steps)));
-    const next = texts[at === -1 ? texts.findIndex((steps) => left.has(pathOf(steps))) : at];
-    if (next) desk.focus(next);
+    const at = texts.findIndex((steps, index) => index > last.current && left.has(pathOf(steps)) && partners.here(steps) !== undefined);
+    const next = texts[at === -1 ? texts.findIndex((steps) => left.has(pathOf(steps)) && partners.here(steps) !== undefined) : at];
+    const here = next && partners.here(next);
+    if (here) desk.focus(here);
   };
   const own = textAt(fields.raw, ['language']);
   const theirs = textAt(beside.fields.raw, ['language']);
@@ -62,9 +66,10 @@ export function SideBySide({ desk, everything }: Props): JSX.Element | null {
         return (
           <section key={chapter.id} class="pair-chapter" aria-label={chapter.title}>
             <h3>{chapter.title}</h3>
+            {chapter.id === 'stops' && <Unmatched desk={desk} partners={partners} />}
             {here.map(({ steps, index }) => (
               <div key={pathOf(steps)} onFocusIn={() => (last.current = index)}>
-                <Pair desk={desk} steps={steps} everything={everything} isLeft={left.has(pathOf(steps))} />
+                <Pair desk={desk} theirs={steps} steps={partners.here(steps)} everything={everything} isLeft={left.has(pathOf(steps))} />
               </div>
             ))}
           </section>
@@ -83,20 +88,43 @@ export function SideBySide({ desk, everything }: Props): JSX.Element | null {
   );
 }
 
+/** Stops that only one of the two languages has. */
+function Unmatched({ desk: { data, fields, beside }, partners }: { readonly desk: Desk; readonly partners: Partners }): JSX.Element | null {
+  const { onlyHere, onlyThere } = partners;
+  if (onlyHere.length === 0 && onlyThere.length === 0) return null;
+  const told = (raw: Raw | undefined, places: readonly number[]) => {
+    const names = places.map((at) => textAt(raw, ['stops', at, 'id']) || nameOf(data, pathOf(['stops', at]))).join(', ');
+    return places.length === 0 ? null : <li>{fill(data.say.beside.onlyIn, { language: languageName(data, textAt(raw, ['language'])), stops: names })}</li>;
+  };
+  return (
+    <ul class="note unmatched">
+      {told(beside?.fields.raw, onlyThere)}
+      {told(fields?.raw, onlyHere)}
+    </ul>
+  );
+}
+
+interface PairProps extends Props {
+  /** Where the text stands in the other language, and here; undefined where its stop has no partner. */
+  readonly theirs: readonly Step[];
+  readonly steps: readonly Step[] | undefined;
+  readonly isLeft: boolean;
+}
+
 /** One text in both languages. */
-function Pair({ desk, steps, everything, isLeft }: Props & { readonly steps: readonly Step[]; readonly isLeft: boolean }): JSX.Element | null {
+function Pair({ desk, theirs, steps = [], everything, isLeft }: PairProps): JSX.Element | null {
   const { data, fields, beside, look, refused = '' } = desk;
   const { say } = data;
-  const node = nodeAt(data.chapters, steps);
+  const node = nodeAt(data.chapters, theirs);
   if (!node || !beside) return null;
-  const path = pathOf(steps);
+  const path = pathOf(steps.length === 0 ? theirs : steps);
   const isBody = path === pathOf(bodySteps);
-  const from = isBody ? beside.fields.body.trim() : textAt(beside.fields.raw, steps);
+  const from = isBody ? beside.fields.body.trim() : textAt(beside.fields.raw, theirs);
   const to = isBody ? fields?.body : valueAt(fields?.raw, steps);
-  const there = isBody || isThere(fields?.raw, steps);
+  const there = isBody || (steps.length > 0 && isThere(fields?.raw, steps));
   const language = textAt(beside.fields.raw, ['language']);
   return (
-    <Still on={[from, to, there, isLeft, everything, look?.advice, look?.early, refused === path, language, textAt(fields?.raw, ['language']), stopIds(desk)]}>
+    <Still on={[from, to, there, isLeft, everything, look?.advice, look?.early, refused === path, path, language, textAt(fields?.raw, ['language']), stopIds(desk)]}>
       {() => (
         <div class={isLeft ? 'pair is-left' : 'pair'}>
           <p class="pair-name">
@@ -109,7 +137,7 @@ function Pair({ desk, steps, everything, isLeft }: Props & { readonly steps: rea
           {there ? (
             <Field desk={desk} node={asRoom(node)} steps={steps} everything={everything} paired />
           ) : (
-            <p class="note">{fill(say.beside.notThere, { chapter: chapterOf(data.chapters, path)?.title ?? '' })}</p>
+            <p class="note">{fill(steps.length === 0 ? say.beside.noPartner : say.beside.notThere, { chapter: chapterOf(data.chapters, path)?.title ?? '' })}</p>
           )}
         </div>
       )}

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Copy, MakerData } from '../../outputs/maker-data.ts';
-import type { Opening } from './desk.ts';
+import type { Opening } from './opening.ts';
 import { creditedCopy } from './copy.ts';
 import { newId } from './keeper.ts';
 import { openFile, type OpenedFile } from './open-file.ts';

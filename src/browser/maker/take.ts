@@ -1,4 +1,5 @@
 import type { Desk } from './desk.ts';
+import { zipOf } from './taken-away.ts';
 import { download } from './download.ts';
 
 /** Gives the pack's text as a file, with what was typed a moment ago in it. */
@@ -12,6 +13,6 @@ export async function takeFile(desk: Desk): Promise<void> {
 export async function takeZip(desk: Desk): Promise<void> {
   await desk.settled();
   const { text } = desk;
-  download(`${desk.slug}.zip`, await desk.zip());
+  download(`${desk.slug}.zip`, await zipOf(desk));
   desk.taken = text;
 }

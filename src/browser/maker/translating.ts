@@ -2,6 +2,7 @@ import type { Raw } from '../../core/pack/front-matter.ts';
 import type { Step } from '../../core/pack/pack.ts';
 import type { Edit } from '../../core/pack/write-pack.ts';
 import type { Fields } from '../../outputs/maker-fields.ts';
+import { partnersOf } from './partners.ts';
 import { anyPath, listAt, textAt, valueAt } from './words.ts';
 
 /** What a translator writes anew: texts for people. Names, numbers, choices and addresses stay as they are. */
@@ -32,10 +33,14 @@ export function isTranslated(steps: readonly Step[]): boolean {
   return anew.has(anyPath(steps));
 }
 
-/** The steps of every text that is the same as in the language beside it, or not there: what is still to be translated. */
+/** The other language's steps of every text that is the same here, or not there: what is still to be translated. */
 export function untranslated(own: Fields, beside: Fields): readonly (readonly Step[])[] {
   const textOf = (fields: Fields, steps: readonly Step[]): string => (steps === bodySteps ? fields.body.trim() : textAt(fields.raw, steps));
-  return textsToTranslate(beside).filter((steps) => [textOf(beside, steps), ''].includes(textOf(own, steps)));
+  const partners = partnersOf(own.raw, beside.raw);
+  return textsToTranslate(beside).filter((steps) => {
+    const here = partners.here(steps);
+    return here === undefined || [textOf(beside, steps), ''].includes(textOf(own, here));
+  });
 }
 
 /** The Markdown below the fields, as a field of its own. */

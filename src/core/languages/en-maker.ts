@@ -243,6 +243,8 @@ export const makerInEnglish = {
     lead: 'Every text of this companion with the other language beside it. What is empty or the same in both counts as not translated.',
     goOn: 'Go to the next one',
     only: 'Show only what is left',
+    noPartner: 'Your file has no such stop. Add it in the chapter “{chapter}”, with the same short name.',
+    onlyIn: 'Only in {language}: {stops}',
     notThere: 'Your file has no place for this yet. Add it in the chapter “{chapter}”.',
     choose: 'Open the file to translate from',
     start: 'Begin a translation of this companion',

@@ -239,6 +239,8 @@ export const makerInSpanish: MakerPhrases = {
     lead: 'Todos los textos de esta guía con el otro idioma al lado. Lo que está vacío o es igual en ambos cuenta como no traducido.',
     goOn: 'Ir al siguiente',
     only: 'Mostrar solo lo que falta',
+    noPartner: 'Su archivo no tiene esta parada. Añádala en el capítulo «{chapter}», con el mismo nombre corto.',
+    onlyIn: 'Solo en {language}: {stops}',
     notThere: 'Su archivo aún no tiene lugar para esto. Añádalo en el capítulo «{chapter}».',
     choose: 'Abrir el archivo del que traduce',
     start: 'Empezar una traducción de esta guía',

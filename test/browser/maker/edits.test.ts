@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest';
 import plainMatter from '../../../src/browser/maker/plain-matter.ts';
 import { addEdits, fieldEdits, moveStopEdits, newStopEdits, tickEdits } from '../../../src/browser/maker/edits.ts';
 import { sameParts } from '../../../src/browser/maker/same-parts.ts';
+import { partnersOf } from '../../../src/browser/maker/partners.ts';
 import { isThere, isTranslated, translationEdits, untranslated } from '../../../src/browser/maker/translating.ts';
 import { work } from '../../../src/browser/maker/work.ts';
 import { listAt, textAt, valueAt } from '../../../src/browser/maker/words.ts';
@@ -215,5 +216,34 @@ describe('a translation', () => {
       false,
       false,
     ]);
+  });
+  const stops = (...all: readonly (readonly [id: string, ask: string])[]) => ({
+    raw: rawOf(`---\nlanguage: en\nstops:\n${all.map(([id, ask]) => `  - { ${id === '' ? '' : `id: ${id}, `}ask: "${ask}" }\n`).join('')}---\n`),
+    body: '',
+  });
+  test('has each stop beside the one with the same id, wherever it stands, and the rest in their order', () => {
+    const theirs = stops(['rope', 'Why?'], ['door', 'Who?'], ['', 'Where?'], ['lamp', 'When?']);
+    const own = stops(['lamp', '¿Cuándo?'], ['', '¿Dónde?'], ['rope', '¿Por qué?'], ['gate', '¿Quién?']);
+    const { here, there, onlyHere, onlyThere } = partnersOf(own.raw, theirs.raw);
+    const places = [0, 1, 2, 3].map((at) => here(['stops', at, 'ask'])?.[1]);
+    // "door", the stop without a name and "gate" have no namesake: the first of each language stand beside each other, then the second.
+    expect(places).toEqual([2, 1, 3, 0]);
+    expect([0, 1, 2, 3].map((at) => there(['stops', at, 'ask'])?.[1])).toEqual([3, 1, 0, 2]);
+    expect([onlyHere, onlyThere, here(['words', 1, 'word'])]).toEqual([[], [], ['words', 1, 'word']]);
+    expect(untranslated(own as never, theirs as never)).toEqual([]);
+  });
+  test('says which stops have no partner, and counts what they ask as still to do', () => {
+    const theirs = stops(['rope', 'Why?'], ['door', 'Who?'], ['lamp', 'When?']);
+    const shorter = stops(['lamp', '¿Cuándo?']);
+    expect([partnersOf(shorter.raw, theirs.raw).onlyThere, partnersOf(theirs.raw, shorter.raw).onlyHere]).toEqual([
+      [0, 1],
+      [0, 1],
+    ]);
+    expect(untranslated(shorter as never, theirs as never)).toEqual([
+      ['stops', 0, 'ask'],
+      ['stops', 1, 'ask'],
+    ]);
+    // A name that stands there twice is no name.
+    expect(partnersOf(stops(['rope', 'A'], ['rope', 'B']).raw, stops(['lamp', 'C'], ['rope', 'D']).raw).here(['stops', 1, 'ask'])).toEqual(['stops', 1, 'ask']);
   });
 });
