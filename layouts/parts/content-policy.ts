@@ -38,7 +38,7 @@ const needs: Readonly<Record<View['kind'], Needs>> = {
 
 /**
  * The content policy of a kind of page: nothing from elsewhere, no script in the page, no forms, no frames, and of the rest only what the kind needs.
- * Source: W3C, Content Security Policy Level 3. `frame-ancestors` and `report-uri` mean nothing in a page, so they are not here.
+ * Sources: W3C, Content Security Policy Level 3; W3C, Trusted Types. `frame-ancestors` and `report-uri` mean nothing in a page, so they are not here.
  */
 export function contentPolicy(kind: View['kind']): string {
   const { scripts, ownPictures, film, ownSound, data, worker } = needs[kind];
@@ -53,6 +53,9 @@ export function contentPolicy(kind: View['kind']): string {
     data && "connect-src 'self'",
     media.length > 0 && `media-src ${media.join(' ')}`,
     worker && "worker-src 'self'",
+    // Text becomes a script or markup through one door of ours (src/browser/trusted.ts) and through no other.
+    "require-trusted-types-for 'script'",
+    scripts ? 'trusted-types bookfellow' : "trusted-types 'none'",
     "base-uri 'none'",
     "form-action 'none'",
   ]

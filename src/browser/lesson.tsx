@@ -98,14 +98,26 @@ function changeFor(remedy: Remedy): Partial<Choices> {
 
 /** The words on each stop's card, as the server wrote them. They are read once, before anything is moved. */
 function cardsOnThePage(): Card {
-  const cards = new Map<string, { ask: string; help: string }>();
+  const cards = new Map<string, { ask: readonly Node[]; help: readonly Node[] }>();
   for (const stop of document.querySelectorAll<HTMLElement>('[data-stop]')) {
-    const part = (name: string): string => stop.querySelector(`[data-card="${name}"]`)?.innerHTML ?? '';
+    const part = (name: string): readonly Node[] => [...(stop.querySelector(`[data-card="${name}"]`)?.childNodes ?? [])].map((each) => each.cloneNode(true));
     cards.set(stop.dataset['stop'] ?? '', { ask: part('ask'), help: part('help') });
   }
   return ({ id }) => {
-    const { ask = '', help = '' } = cards.get(id) ?? {};
-    return { ask: <div data-card="ask" dangerouslySetInnerHTML={{ __html: ask }} />, help: <div data-card="help" dangerouslySetInnerHTML={{ __html: help }} /> };
+    const { ask = [], help = [] } = cards.get(id) ?? {};
+    return { ask: <div data-card="ask" ref={filledWith(ask)} />, help: <div data-card="help" ref={filledWith(help)} /> };
+  };
+}
+
+/** What each place of a card was filled with, so that a card that stays is left as it is: a part of it may be open. */
+const filled = new WeakMap<Element, readonly Node[]>();
+
+/** Copies, since a stop is shown in the run and again while the lesson is followed. */
+function filledWith(nodes: readonly Node[]): (place: Element | null) => void {
+  return (place) => {
+    if (!place || filled.get(place) === nodes) return;
+    filled.set(place, nodes);
+    place.replaceChildren(...nodes.map((each) => each.cloneNode(true)));
   };
 }
 

@@ -2,6 +2,7 @@
  * Asks for this book, for the form that makes packs, or when somebody wants it for the search, to be kept on the device and says so: what is saved, how large it is, and how to take it away.
  * A newer copy is offered and never put in the place of a page that somebody is using.
  */
+import { ownProgram } from './trusted.ts';
 import type { Asked, Told } from './offline-worker.ts';
 
 /** Set by a person who took a copy away: then none is kept on this device until they ask for one. */
@@ -34,7 +35,7 @@ function begin(note: HTMLElement, book: string, worker: string): void {
     else show('removed');
   };
   const ask = async (asked: Asked['ask']): Promise<void> => {
-    await navigator.serviceWorker.register(worker, { scope: new URL('.', new URL(worker, location.href)).href });
+    await navigator.serviceWorker.register(ownProgram(worker), { scope: new URL('.', new URL(worker, location.href)).href });
     const { active } = await navigator.serviceWorker.ready;
     if (!active) return;
     const channel = new MessageChannel();

@@ -39,15 +39,16 @@ test('each kind may do what it needs and no more', async () => {
   const policies: Record<string, string> = {};
   for (const [kind, path] of Object.entries(ofKind)) policies[kind] = attribute(await htmlOf(path), /http-equiv="Content-Security-Policy" content="([^"]*)"/g).join(' | ');
   const read = "default-src 'none'; img-src 'self' data:; style-src 'self'; font-src 'self'";
-  const end = "base-uri 'none'; form-action 'none'";
+  const still = "require-trusted-types-for 'script'; trusted-types 'none'; base-uri 'none'; form-action 'none'";
+  const end = "require-trusted-types-for 'script'; trusted-types bookfellow; base-uri 'none'; form-action 'none'";
   expect(policies).toEqual({
-    library: `${read}; ${end}`,
-    prose: `${read}; ${end}`,
-    programs: `${read}; ${end}`,
-    missing: `${read}; ${end}`,
-    unsaved: `${read}; ${end}`,
-    browse: `${read}; ${end}`,
-    'same-book': `${read}; ${end}`,
+    library: `${read}; ${still}`,
+    prose: `${read}; ${still}`,
+    programs: `${read}; ${still}`,
+    missing: `${read}; ${still}`,
+    unsaved: `${read}; ${still}`,
+    browse: `${read}; ${still}`,
+    'same-book': `${read}; ${still}`,
     find: `${read}; script-src 'self'; connect-src 'self'; worker-src 'self'; ${end}`,
     family: `${read}; script-src 'self'; worker-src 'self'; ${end}`,
     lesson: `${read}; script-src 'self'; worker-src 'self'; ${end}`,

@@ -1,10 +1,12 @@
 import type { JSX } from 'preact';
+import { useMemo } from 'preact/hooks';
 import { Star } from '../../../layouts/parts/ornaments.tsx';
 import { paper } from '../../core/booklet/booklet-schema.ts';
 import type { Entry } from '../../core/booklet/booklet.ts';
 import { drawingSvg, paperColour } from '../../core/booklet/drawing.ts';
 import type { Phrases } from '../../core/languages/en.ts';
 import type { WholeDesk } from './desk.ts';
+import { ownMarkup } from '../trusted.ts';
 import { Sound } from './sound.tsx';
 
 /** One thing that a child kept, to be looked at. */
@@ -65,20 +67,27 @@ export function KeptValue({ say, value }: { readonly say: Phrases['booklet']['fi
     case 'drawing':
       return (
         <>
-          <svg
-            class="kept-paper"
-            viewBox={`0 0 ${String(paper.width)} ${String(paper.height)}`}
-            role="img"
-            aria-label={value.about || say.untitledDrawing}
-            stroke-linecap="round"
-            stroke-linejoin="round"
-            // Made of the numbers and names that the format allows, and of nothing else.
-            dangerouslySetInnerHTML={{ __html: `<rect width="${String(paper.width)}" height="${String(paper.height)}" fill="${paperColour}"/>${drawingSvg(value.marks)}` }}
-          />
+          <Drawn marks={value.marks} name={value.about || say.untitledDrawing} />
           <About about={value.about} />
         </>
       );
   }
+}
+
+function Drawn({ marks, name }: { readonly marks: Parameters<typeof drawingSvg>[0]; readonly name: string }): JSX.Element {
+  // Made of the numbers and names that the format allows, and of nothing else.
+  const markup = useMemo(() => ownMarkup(`<rect width="${String(paper.width)}" height="${String(paper.height)}" fill="${paperColour}"/>${drawingSvg(marks)}`), [marks]);
+  return (
+    <svg
+      class="kept-paper"
+      viewBox={`0 0 ${String(paper.width)} ${String(paper.height)}`}
+      role="img"
+      aria-label={name}
+      stroke-linecap="round"
+      stroke-linejoin="round"
+      dangerouslySetInnerHTML={{ __html: markup }}
+    />
+  );
 }
 
 function About({ about }: { readonly about: string }): JSX.Element | null {

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { ownMarkup } from '../trusted.ts';
 import type { Desk } from './desk.ts';
 import { usePictureUrls } from './picture-urls.ts';
 import type { PreviewKind, ShownPage } from './show-page.ts';
@@ -61,6 +62,9 @@ export function Preview({ desk, close }: { readonly desk: Desk; readonly close: 
     if (onPaper) asWideAsPaper(page, frame.current?.clientWidth ?? paperWidth);
     frame.current?.contentWindow?.scrollTo(0, scrolled.current);
   };
+  // A new object would make the frame load again.
+  const html = typeof shown === 'object' ? shown.html : '';
+  const markup = useMemo(() => ownMarkup(html), [html]);
   return (
     <section class="preview" aria-labelledby="preview">
       <h2 id="preview" tabIndex={-1}>
@@ -97,7 +101,7 @@ export function Preview({ desk, close }: { readonly desk: Desk; readonly close: 
         {shown === undefined ? say.preview.waiting : shown === 'none' ? say.preview.notYet : shown.whole ? '' : say.preview.blanks} {onPaper && kind !== 'family' && say.preview.sheets}
       </p>
       {shown !== undefined && shown !== 'none' && (
-        <iframe ref={frame} class={onPaper ? 'preview-page on-paper' : 'preview-page'} title={say.preview.frame} sandbox="allow-same-origin allow-modals" srcdoc={shown.html} onLoad={loaded} />
+        <iframe ref={frame} class={onPaper ? 'preview-page on-paper' : 'preview-page'} title={say.preview.frame} sandbox="allow-same-origin allow-modals" srcdoc={markup} onLoad={loaded} />
       )}
     </section>
   );

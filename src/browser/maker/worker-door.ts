@@ -1,3 +1,4 @@
+import { ownProgram } from '../trusted.ts';
 import type { Work } from './work.ts';
 
 type Asked = { readonly [K in keyof Work]: (...given: Parameters<Work[K]>) => Promise<Awaited<ReturnType<Work[K]>>> };
@@ -20,7 +21,7 @@ export function workerAt(url: string): Asked {
     worker = undefined;
   };
   const start = (): Worker => {
-    const begun = new Worker(url, { type: 'module' });
+    const begun = new Worker(ownProgram(url), { type: 'module' });
     begun.addEventListener('message', (event: MessageEvent<Answer>) => {
       const { id, result, fault } = event.data;
       const asked = waiting.get(id);
