@@ -18,11 +18,17 @@ const rules: Rules = {
   },
 };
 
+/** What the page holds, so that two of its scripts, which are bundled apart, share one maker: the policy lets it be made once. */
+interface Holder {
+  readonly trustedTypes?: { createPolicy(name: string, by: Rules): Rules };
+  [made: symbol]: Rules | undefined;
+}
+const made = Symbol.for('bookfellow trusted');
+
 /** As the policy names it; made when it is first needed, since a page may do without. */
-let made: Rules | undefined;
 function trusted(): Rules {
-  const factory = (globalThis as { readonly trustedTypes?: { createPolicy(name: string, by: Rules): Rules } }).trustedTypes;
-  return (made ??= factory ? factory.createPolicy('bookfellow', rules) : rules);
+  const holder = globalThis as Holder;
+  return (holder[made] ??= holder.trustedTypes?.createPolicy('bookfellow', rules) ?? rules);
 }
 
 /** Markup that our own code has written, for a place that takes markup. It is told apart by being another object, so it is made once and kept. */

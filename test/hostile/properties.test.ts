@@ -217,7 +217,7 @@ test('the address of any name is a plain one, stays as it is, and its pages are 
           expect(slug).toMatch(/^[a-z0-9]+(?:-[a-z0-9]+)*$/);
           expect(slug.length).toBeLessThanOrEqual(85);
           expect(slugOf(slug)).toBe(slug);
-          for (const url of Object.values(packUrls(slug, language, 'en'))) expect(resolve('/site', fileOf(url)).startsWith('/site/')).toBe(true);
+          for (const url of Object.values<string>({ ...packUrls(slug, language, 'en') })) expect(resolve('/site', fileOf(url)).startsWith('/site/')).toBe(true);
           held += 1;
         },
       ),
