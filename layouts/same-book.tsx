@@ -19,7 +19,7 @@ export function SameBook(page: PageOf<SameBookView>): JSX.Element {
   const say = phrasesFor(page.language);
   const { number, numbered, cases, count, related } = page.view;
   const title = number === 1 ? say.sameBook.title : say.sameBook.titleOfPage(number);
-  const quality = { name: say.sameBook.toQuality, url: `${rootOf(page.language, page.library.language)}quality/` };
+  const quality = { name: say.quality.title, url: `${rootOf(page.language, page.library.language)}quality/` };
   return (
     <Document page={page} title={title} description={say.sameBook.description} trail={number === 1 ? [quality] : [quality, { name: say.sameBook.title, url: numbered[0] ?? page.url }]}>
       <h1>{title}</h1>

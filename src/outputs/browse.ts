@@ -1,5 +1,6 @@
 import { fold } from '../core/find/fold.ts';
 import { families, grades, kindsOfBook } from '../core/pack/schema.ts';
+import { schoolOf } from '../core/pack/school.ts';
 import { byTitle, titleKey } from './by-title.ts';
 import type { FindFiles } from './find-files.ts';
 import { browseGroups, type BrowseGroup, type BrowseList, type BrowseListView, type BrowseView, type ShownPack } from './views.ts';
@@ -36,7 +37,7 @@ function listsOf(packs: readonly ShownPack[], large: boolean, language: string):
     book: ({ pack }) => pack.book.kinds ?? [],
     feeling: ({ pack }) => (pack.feelings ?? []).map(({ family }) => family),
     skill: ({ pack }) => (pack.aims ?? []).map(({ skill }) => skill),
-    school: ({ pack }) => (pack.by.school === undefined ? [] : [pack.by.school]),
+    school: ({ pack }) => [schoolOf(pack) ?? []].flat(),
   };
   // Of the packs' language: that of the machine must not turn the order.
   const collator = new Intl.Collator(language);

@@ -5,6 +5,7 @@ import type { Phrases } from '../core/languages/en.ts';
 import type { Library } from '../core/pack/library.ts';
 import { meantBy } from '../core/pack/lineage.ts';
 import type { RetiredPack } from '../core/pack/retired.ts';
+import { schoolOf } from '../core/pack/school.ts';
 import { byTitle as inOrderOfTitles } from './by-title.ts';
 import { namesIn } from './lineage.ts';
 import type { RelatedPacks, SameBookCase, ShownPack } from './views.ts';
@@ -69,7 +70,7 @@ export const shownQuestions = (questions: readonly string[]): readonly string[] 
 export function factsOf({ pack }: ShownPack, say: Phrases, date: (day: string) => string): readonly (readonly [name: string, value: string])[] {
   const { facts } = say.sameBook;
   const { book, by } = pack;
-  const school = by.school ?? pack.owner?.name;
+  const school = schoolOf(pack);
   return [
     [facts.book, book.title],
     [facts.author, book.author],

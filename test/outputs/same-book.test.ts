@@ -39,6 +39,6 @@ test('two packs of one book stand beside each other; a fork that names its paren
   );
   expect(page).toMatch(/packs\/barrow-a\/pack\.md and .*packs\/barrow-c\/pack\.md : one was made from the other/);
   expect(page).toMatch(/packs\/barrow-a\/pack\.md and .*packs\/barrow-d\/pack\.md : somebody looked at both/);
-  expect(text('es/quality/same-book/index.html')).toContain('Un libro tiene más de un acompañamiento en el mismo idioma.');
+  expect(text('es/quality/same-book/index.html')).toContain('Un libro tiene más de una guía en el mismo idioma.');
   expect(texts.get('quality/index.html')?.includes('href="../quality/same-book/"')).toBe(true);
 });

@@ -1,5 +1,6 @@
 import type { Pack } from '../pack/pack.ts';
 import { families, grades, kinds, kindsOfBook, rightsOf, ways } from '../pack/schema.ts';
+import { schoolOf } from '../pack/school.ts';
 import { daysOf } from './days.ts';
 import { foldedWords } from './fold.ts';
 
@@ -67,7 +68,7 @@ export interface FindIndex {
 
 /** A pack as it is put into the index. */
 export interface ToFind {
-  readonly pack: Pick<Pack, 'title' | 'book' | 'by' | 'for' | 'aims' | 'words' | 'feelings' | 'stops' | 'summary' | 'recording'>;
+  readonly pack: Pick<Pack, 'title' | 'book' | 'by' | 'for' | 'aims' | 'words' | 'feelings' | 'stops' | 'summary' | 'recording' | 'owner'>;
   readonly listed: Listed;
   /** More words that it can be found by: names of its feelings, of its kind and of its grades in its language. */
   readonly more: string;
@@ -137,7 +138,7 @@ function weightsOf(pack: ToFind['pack'], more: string): ReadonlyMap<string, numb
   };
   add(more, 1);
   add(pack.summary, 2);
-  for (const { name, school } of [pack.by]) add(`${name} ${school ?? ''}`, 2);
+  add(`${pack.by.name} ${schoolOf(pack) ?? ''}`, 2);
   for (const { skill } of pack.aims ?? []) add(skill, 3);
   for (const { word } of pack.feelings ?? []) add(word, 3);
   for (const { word } of pack.words ?? []) add(word, 4);
@@ -148,7 +149,8 @@ function weightsOf(pack: ToFind['pack'], more: string): ReadonlyMap<string, numb
 
 function facetsOf(packs: readonly ToFind[]): Facets {
   const all = packs.map(({ pack }) => pack);
-  const schools = [...new Set(all.flatMap((pack) => pack.by.school ?? []))].sort((a, b) => (a < b ? -1 : 1));
+  const schools = [...new Set(all.flatMap((pack) => schoolOf(pack) ?? []))].sort((a, b) => (a < b ? -1 : 1));
+  const placeOfSchool = new Map(schools.map((school, place) => [school, place]));
   const skills = mostOf(all.flatMap((pack) => [...new Set((pack.aims ?? []).map(({ skill }) => skill))]));
   return {
     grades: all.map((pack) => bits(grades, pack.for.grades)),
@@ -176,7 +178,7 @@ function facetsOf(packs: readonly ToFind[]): Facets {
     recording: all.map((pack) => (pack.recording === undefined ? 0 : 1)),
     reviewed: all.map((pack) => daysOf(pack.by.reviewed)),
     schools,
-    school: all.map((pack) => (pack.by.school === undefined ? 0 : schools.indexOf(pack.by.school) + 1)),
+    school: all.map((pack) => 1 + (placeOfSchool.get(schoolOf(pack) ?? '') ?? -1)),
     skills,
     skill: all.map((pack) => [...new Set((pack.aims ?? []).map((aim) => skills.indexOf(aim.skill)).filter((place) => place >= 0))]),
   };

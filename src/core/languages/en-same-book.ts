@@ -9,7 +9,6 @@ export const sameBookInEnglish = {
   lead: 'Several people may have made a companion for the same book, and one may be a copy of another. Here they stand beside each other, so that somebody can settle which of them stay.',
   none: 'No book has two companions that nobody has looked at.',
   count: (n: number) => (n === 1 ? 'One book has more than one companion in the same language.' : `${books(n)} have more than one companion in the same language.`),
-  short: (n: number) => (n === 0 ? 'No book stands here twice' : `${books(n)} with more than one companion`),
   what: 'What can be done',
   /** What a person does, and how. */
   ways: [
@@ -49,5 +48,4 @@ export const sameBookInEnglish = {
   relatedLead: 'Translations of one companion lie in one folder and are not listed.',
   how: { fork: 'one was made from the other, or both from a third', 'both stay': 'somebody looked at both, and both stay', language: 'the same book in two languages, in two folders' },
   and: 'and',
-  toQuality: 'How the packs measure up',
 };

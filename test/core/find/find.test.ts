@@ -115,6 +115,16 @@ describe('what is chosen', () => {
     );
   });
 
+  test('a pack whose maker names no school is found by the owner of the folder that it came in', () => {
+    const [first, second] = packs as [ToFind, ToFind];
+    const { school, ...by } = first.pack.by;
+    const lent = { ...first, pack: { ...first.pack, by, owner: { name: 'Saltgate School', contact: undefined, prefix: 'saltgate' } } };
+    const small = makeIndex('en', [lent, second]);
+    expect(small.words.facets.schools).toEqual(['Saltgate School', second.pack.by.school]);
+    expect(school).toBeDefined();
+    expect([ask(small, { school: 'Saltgate School' }).urls, ask(small, { words: 'saltgate' }).urls]).toEqual([[first.listed.url], [first.listed.url]]);
+  });
+
   test('a value that the library does not have lets nothing through; an unknown order is the order of titles', () => {
     expect(ask(index, { grade: '11' }).urls).toEqual([]);
     expect(ask(index, { school: 'Nowhere' }).urls).toEqual([]);
