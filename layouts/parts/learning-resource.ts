@@ -37,7 +37,7 @@ export function learningResource(page: PageOf<PackView>): object {
     audience: { '@type': 'Audience', audienceType: 'families and teachers' },
     author: { '@type': 'Person', name: pack.by.name },
     ...(pack.owner && { provider: providerOf(pack.owner) }),
-    license: pack.by.licence,
+    license: licenceOf(pack.by.licence),
     isAccessibleForFree: true,
     ...(pack.by.reviewed === undefined ? {} : { dateModified: pack.by.reviewed }),
     ...(pack.aims ? { teaches: pack.aims.map((aim) => aim.skill) } : {}),
@@ -57,6 +57,14 @@ export function learningResource(page: PageOf<PackView>): object {
     // A film may flash, and nobody has measured it: of a pack with one, nothing is said.
     ...(recording === undefined ? { accessibilityHazard: ['none'] } : {}),
   };
+}
+
+/** A licence is an address where it has one that everybody knows, and else a work with a name: a bare name is no value that schema.org allows. */
+function licenceOf(licence: string): string | object {
+  const [, kind, version] = /^CC[ -]((?:BY)(?:-(?:NC|ND|SA))*)[ -](\d\.\d)$/i.exec(licence.trim()) ?? [];
+  if (kind !== undefined && version !== undefined) return `https://creativecommons.org/licenses/${kind.toLowerCase()}/${version}/`;
+  if (/^CC0(?:[ -]1\.0)?$/i.test(licence.trim())) return 'https://creativecommons.org/publicdomain/zero/1.0/';
+  return /^https?:\/\/[^\s<>"]+$/.test(licence) ? licence : { '@type': 'CreativeWork', name: licence };
 }
 
 /** Whose folder of the library it came from. A contact that is neither a mail nor a web address is for people alone. */
