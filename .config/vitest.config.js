@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 /** Tests that read, count and compare. */
-const pure = ['test/core/**/*.test.{ts,tsx}', 'test/{outputs,outside,classroom,layouts,packs}/**/*.test.{ts,tsx}'];
+const pure = ['test/core/**/*.test.{ts,tsx}', 'test/{outputs,outside,classroom,layouts,packs}/**/*.test.{ts,tsx}', 'test/proof-table.test.ts'];
 
 /** Whole journeys in a browser, minutes long: run with BOOKFELLOW_WHOLE=1. */
 const long = process.env['BOOKFELLOW_WHOLE'] === '1' ? [] : ['kept-safe'].map((name) => `test/browser/${name}.test.ts`);

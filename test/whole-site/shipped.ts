@@ -30,7 +30,7 @@ export function pageWeights(site: string, pages: readonly string[]): readonly We
     );
     const parts = [weigh(page, join(site, page, 'index.html')), ...[...new Set(linked)].map((url) => weigh(url, join(site, url)))];
     const sum = (of: 'bytes' | 'compressed') => parts.reduce((all, each) => all + each[of], 0);
-    return { name: `${page} with ${parts.length - 1} files`, bytes: sum('bytes'), compressed: sum('compressed') };
+    return { name: `${page === '' ? 'the first page' : page} with ${parts.length - 1} files`, bytes: sum('bytes'), compressed: sum('compressed') };
   });
 }
 
