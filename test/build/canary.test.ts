@@ -7,10 +7,13 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { deflateSync, gzipSync } from 'node:zlib';
 import sharp from 'sharp';
-import { describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test } from 'vitest';
 import { runFinder } from '../../src/core/measure/shared-runs.ts';
 import { plainWord, tokensOf } from '../../src/core/measure/words.ts';
 import { build } from '../../src/build/build.ts';
+import { measured } from '../hostile/peak.ts';
+import { blackPng, chunk } from '../hostile/png.ts';
+import { record } from '../hostile/record.ts';
 import { readPdf } from '../paper/read-pdf.ts';
 import { buildSmall, filesIn, smallLibrary, soundPack } from './small-library.ts';
 import { insideOf, zipEntries } from './inside-files.ts';
@@ -50,6 +53,9 @@ const secrets: Readonly<Record<string, string>> = {
   canarydraft: 'a hidden file',
   canarycaption: 'a remark in the captions',
   canaryphoto: 'the hidden data of a photo',
+  canaryiptc: 'the news data of a photo',
+  canarytext: 'the texts of a PNG',
+  canaryenvironment: 'the environment of the build',
   canarybackup: 'a pack file under another name',
 };
 
@@ -60,6 +66,15 @@ const photo = await sharp({ create: { width: 600, height: 400, channels: 3, back
   .jpeg()
   .toBuffer();
 
+/** News data as cameras and agencies write it: a block of Photoshop's with IPTC record 2:120, the caption. Source: IPTC-NAA IIM 4; from memory. */
+const iptc = Buffer.concat([Buffer.from('Photoshop 3.0\0' + '8BIM\u0004\u0004\0\0', 'latin1'), Buffer.from([0, 0, 0, 16, 0x1c, 2, 120, 0, 10]), Buffer.from('canaryiptc'), Buffer.alloc(1)]);
+const withNews = Buffer.concat([photo.subarray(0, 2), Buffer.from([0xff, 0xed, 0, iptc.length + 2]), iptc, photo.subarray(2)]);
+const withTexts = blackPng(600, 400, [
+  chunk('tEXt', Buffer.from('Comment\0canarytext')),
+  chunk('zTXt', Buffer.concat([Buffer.from('Author\0\0'), deflateSync('canarytext')])),
+  chunk('iTXt', Buffer.from('XML:com.adobe.xmp\0\0\0\0\0canarytext')),
+]);
+
 const pack = await soundPack(
   ['rights: our own', 'rights: in copyright'],
   ['words: 300', 'words: 300 # canaryremark'],
@@ -68,7 +83,7 @@ const pack = await soundPack(
   ['and the wheel went round', cue],
   [
     '\n---\n\n## About',
-    '\npictures:\n  - { file: barrow.jpg, alt: A barrow on a hill., rights: Drawn for this test. }\nrecording: { file: reading.mp4, captions: reading.vtt, permission: Ours to try. }\n---\n\n<!-- canarycomment\ncanarycomment -->\n\n## About',
+    '\npictures:\n  - { file: barrow.jpg, alt: A barrow on a hill., rights: Drawn for this test. }\n  - { file: path.png, alt: A black path., rights: Drawn for this test. }\nrecording: { file: reading.mp4, captions: reading.vtt, permission: Ours to try. }\n---\n\n<!-- canarycomment\ncanarycomment -->\n\n## About',
   ],
 );
 const library = await smallLibrary({
@@ -85,11 +100,14 @@ const library = await smallLibrary({
   'packs/hen/private/roster.txt': 'Tamsinwyck\n',
   'packs/hen/notes.txt': 'canarynotes',
   'packs/hen/.draft.md': 'canarydraft',
-  'packs/hen/pictures/barrow.jpg': photo,
+  'packs/hen/pictures/barrow.jpg': withNews,
+  'packs/hen/pictures/path.png': withTexts,
   'packs/hen/recording/reading.mp4': film,
   'packs/hen/recording/reading.vtt': 'WEBVTT\n\nNOTE canarycaption\n\n00:01.000 --> 00:05.000\nHere we stop and think.\n',
 });
-const built = await build({ content: library.content, site: library.site, cache: library.cache, strict: false, paper: true, folders: true });
+process.env['BOOKFELLOW_CANARY'] = 'canaryenvironment';
+const { value: built, ms, peakMB } = await measured(() => build({ content: library.content, site: library.site, cache: library.cache, strict: false, paper: true, folders: true }));
+delete process.env['BOOKFELLOW_CANARY'];
 const files = await filesIn(library.site);
 /** What each file holds; of a PDF, its text as well, which an embedded font turns into numbers. */
 const inside = new Map<string, readonly string[]>();
@@ -101,21 +119,50 @@ for (const file of files) {
 /** The files of each folder to take along. */
 const folders = await Promise.all(files.filter((file) => file.endsWith('.zip')).map(async (file) => [file, zipEntries(await readFile(join(library.site, file)))] as const));
 
+/** Where on this machine the library, the program and what is kept for later lie. */
+const places = [
+  ['library', library.folder],
+  ['content', library.content],
+  ['cache', library.cache],
+  ['program', fileURLToPath(new URL('../../', import.meta.url))],
+] as const;
+
+/** The files that hold a word: as it is in bytes of UTF-8, or with two bytes a letter, as PDF and photos keep texts too. */
+function filesWith(word: string): readonly string[] {
+  const ways = [
+    Buffer.from(word, 'utf8').toString('latin1'),
+    Buffer.from(word, 'utf16le').toString('latin1'),
+    Buffer.from(word, 'utf16le').swap16().toString('latin1'),
+    Buffer.from(word, 'utf8').toString('base64').slice(0, -4),
+  ];
+  return [...inside].filter(([, texts]) => texts.some((text) => ways.some((way) => text.toLowerCase().includes(way.toLowerCase())))).map(([file]) => file);
+}
+
 describe('the canaries', () => {
   test('were there to be found, and the packs are published', () => {
     expect(built.findings.filter((found) => found.level === 'stop')).toEqual([]);
     expect(built.published).toBe(2);
     expect(files.length).toBeGreaterThan(20);
     expect(files.filter((file) => file.endsWith('.pdf')).length).toBeGreaterThan(1);
-    expect(photo.includes('canaryphoto')).toBe(true);
+    expect([withNews.includes('canaryphoto'), withNews.includes('canaryiptc'), withTexts.includes('canarytext')]).toEqual([true, true, true]);
     // The folders to take along were looked into, and hold the pages.
     expect(folders.flatMap(([, entries]) => entries.map(([name]) => name)).filter((name) => name.endsWith('.html'))).toHaveLength(3 * folders.length);
     expect(folders).toHaveLength(2);
   });
 
+  let held = 0;
+  afterAll(() => {
+    record({ class: 'secrets', cases: Object.keys(secrets).length + places.length, held, ms, peakMB });
+  });
+
   test.each(Object.entries(secrets))('%s, of %s, is in no file of the site', (word) => {
-    const asBytes = Buffer.from(word, 'utf8').toString('latin1').toLowerCase();
-    expect([...inside].filter(([, texts]) => texts.some((text) => text.toLowerCase().includes(asBytes))).map(([file]) => file)).toEqual([]);
+    expect(filesWith(word)).toEqual([]);
+    held += 1;
+  });
+
+  test.each(places)('no file says where on the machine the %s lies', (_, place) => {
+    expect(filesWith(place)).toEqual([]);
+    held += 1;
   });
 
   test('no four words of the passage follow each other in any file, but those of the cue', async () => {

@@ -1,24 +1,9 @@
 /** Pictures that are none, pretend, or grow when they are opened. After OWASP's sheet on uploads; made here, so that no bomb lies in the repository. What is published of a picture is drawn anew, with nothing hidden in it. */
-import { crc32, deflateSync } from 'node:zlib';
+import { deflateSync } from 'node:zlib';
 import sharp from 'sharp';
+import { blackPng, chunk } from './png.ts';
 import { whole, withPart, type Hostile, type HostileClass } from './hostile-case.ts';
 
-const chunk = (type: string, data: Buffer): Buffer => {
-  const head = Buffer.alloc(4);
-  head.writeUInt32BE(data.length);
-  const tail = Buffer.alloc(4);
-  tail.writeUInt32BE(crc32(Buffer.concat([Buffer.from(type, 'latin1'), data])));
-  return Buffer.concat([head, Buffer.from(type, 'latin1'), data, tail]);
-};
-/** A PNG of one bit a pixel, all black, with more chunks where somebody wants them. Source: W3C, Portable Network Graphics. */
-export function blackPng(width: number, height: number, more: readonly Buffer[] = [], rows = height): Buffer {
-  const header = Buffer.alloc(13);
-  header.writeUInt32BE(width, 0);
-  header.writeUInt32BE(height, 4);
-  header[8] = 1;
-  const pixels = deflateSync(Buffer.alloc(rows * (Math.ceil(width / 8) + 1)));
-  return Buffer.concat([Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]), chunk('IHDR', header), ...more, chunk('IDAT', pixels), chunk('IEND', Buffer.alloc(0))]);
-}
 export const png = blackPng(60, 40);
 
 const drawn = () => sharp({ create: { width: 60, height: 40, channels: 3, background: '#8aa' } });
