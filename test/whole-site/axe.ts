@@ -11,6 +11,24 @@ const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22a', 'wcag22aa',
 export const rulesOfWidth = ['target-size', 'scrollable-region-focusable'] as const;
 export const rulesOfColour = ['color-contrast', 'link-in-text-block'] as const;
 
+/** Rules whose answer depends on what a pack says and shows, and not on how its kind of page looks. */
+export const rulesOfContent = [
+  'image-alt',
+  'link-name',
+  'heading-order',
+  'empty-heading',
+  'list',
+  'listitem',
+  'definition-list',
+  'dlitem',
+  'valid-lang',
+  'html-has-lang',
+  'document-title',
+  'landmark-unique',
+  'label',
+  'page-has-heading-one',
+] as const;
+
 /** A sentence for each fault, with the place and the markup. Without `rules`, every rule is asked. Frames within the page are left out. */
 export async function axeObjects(page: Page, rules?: readonly string[]): Promise<readonly string[]> {
   // Without the list of all that is well, axe needs half the time.
