@@ -6,6 +6,7 @@ import { Family } from './family.tsx';
 import { Find } from './find.tsx';
 import { Lesson } from './lesson.tsx';
 import { HandOver } from './hand-over.tsx';
+import { Librarian } from './librarian.tsx';
 import { LibraryPage } from './library.tsx';
 import { MakerPage } from './maker.tsx';
 import { Missing, Unsaved } from './missing.tsx';
@@ -70,6 +71,8 @@ function layoutOf(page: Page): JSX.Element {
       return <Unsaved {...page} view={view} />;
     case 'retired':
       return <Retired {...page} view={view} />;
+    case 'librarian':
+      return <Librarian {...page} view={view} />;
     case 'missing':
       return <Missing {...page} view={view} />;
   }

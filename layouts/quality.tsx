@@ -1,9 +1,10 @@
 import type { JSX } from 'preact';
 import type { Phrases } from '../src/core/languages/en.ts';
-import { phrasesFor } from '../src/core/languages/pick-language.ts';
+import { isInEnglish, phrasesFor } from '../src/core/languages/pick-language.ts';
 import { linkFrom, rootOf } from '../src/outputs/addresses.ts';
 import type { PageOf, QualityView } from '../src/outputs/views.ts';
 import { Document } from './parts/document.tsx';
+import { Numbered } from './parts/numbered.tsx';
 import { Rule } from './parts/ornaments.tsx';
 import { QualityEntry } from './parts/quality-entry.tsx';
 import { QualityFilter } from './parts/quality-filter.tsx';
@@ -34,9 +35,16 @@ export function Quality(page: PageOf<QualityView>): JSX.Element {
         {rows.map((row) => (
           <QualityEntry page={page} row={row} say={say} />
         ))}
-        {numbered.length > 1 && <Numbered page={page} say={say} />}
+        {numbered.length > 1 && <Numbered page={page} numbered={numbered} name={say.quality.pages} each={say.quality.page} />}
       </section>
       {isFirst && <Meaning say={say} />}
+      {isFirst && (
+        <p class="to-librarian">
+          <a class="onward" href={linkFrom(page.url, `${rootOf(page.language, page.library.language)}librarian/`)} lang={isInEnglish(page.language, 'librarian') ? 'en' : undefined}>
+            {say.librarian.link}
+          </a>
+        </p>
+      )}
     </Document>
   );
 }
@@ -46,24 +54,6 @@ function Shortcut({ to, name }: { readonly to: string; readonly name: string }):
     <li>
       <a href={to}>{name}</a>
     </li>
-  );
-}
-
-/** The pages of a list that is too long for one. */
-function Numbered({ page, say }: { readonly page: PageOf<QualityView>; readonly say: Phrases }): JSX.Element {
-  return (
-    <nav class="numbered-pages" aria-label={say.quality.pages}>
-      <ol>
-        {page.view.numbered.map((url, index) => (
-          <li>
-            <a href={linkFrom(page.url, url)} aria-current={url === page.url ? 'page' : undefined}>
-              <span class="unseen">{say.quality.page} </span>
-              {index + 1}
-            </a>
-          </li>
-        ))}
-      </ol>
-    </nav>
   );
 }
 

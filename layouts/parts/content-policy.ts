@@ -34,6 +34,7 @@ const needs: Readonly<Record<View['kind'], Needs>> = {
   maker: { scripts: true, ownPictures: true, data: true, worker: true },
   'hand-over': { scripts: true },
   retired: { scripts: true },
+  librarian: { scripts: true },
 };
 
 /**

@@ -63,8 +63,8 @@ export function Document(props: Props): JSX.Element {
 }
 
 /** Which part of the phrases a page's own words come from, as far as a language may lack it as a whole. */
-function partOf({ view }: Page): 'stack' | 'maker' | 'programs' | 'site' {
-  return view.kind === 'stack' || view.kind === 'maker' || view.kind === 'programs' ? view.kind : 'site';
+function partOf({ view }: Page): 'stack' | 'maker' | 'programs' | 'librarian' | 'site' {
+  return view.kind === 'stack' || view.kind === 'maker' || view.kind === 'programs' || view.kind === 'librarian' ? view.kind : 'site';
 }
 
 function Head({ page, title, description, script, data }: Props): JSX.Element {
@@ -83,7 +83,7 @@ function Head({ page, title, description, script, data }: Props): JSX.Element {
       <title>{title === undefined ? name : `${title} · ${name}`}</title>
       <meta name="description" content={fitDescription(description, phrasesFor(language).library.welcome)} />
       <meta name="referrer" content="no-referrer" />
-      {page.view.kind === 'retired' && <meta name="robots" content="noindex" />}
+      {isPassedOver(page) && <meta name="robots" content="noindex" />}
       <meta name="color-scheme" content="light dark" />
       <link rel="stylesheet" href={linkFrom(url, styleOf(assets, 'screen', page.view.kind))} media="screen" />
       <link rel="stylesheet" href={linkFrom(url, styleOf(assets, 'print', page.view.kind))} media="print" />
@@ -91,7 +91,7 @@ function Head({ page, title, description, script, data }: Props): JSX.Element {
       {page.alternates.map((each) => (
         <link rel="alternate" hreflang={each.language} href={addressOf(library.address, each.url) ?? linkFrom(url, each.url)} />
       ))}
-      {library.address !== undefined && page.view.kind !== 'missing' && page.view.kind !== 'unsaved' && page.view.kind !== 'retired' && <link rel="canonical" href={addressOf(library.address, url)} />}
+      {library.address !== undefined && page.view.kind !== 'missing' && page.view.kind !== 'unsaved' && !isPassedOver(page) && <link rel="canonical" href={addressOf(library.address, url)} />}
       {library.address !== undefined && (page.view.kind === 'library' || page.view.kind === 'find') && <Machines page={page} />}
       {data && <script type="application/ld+json" dangerouslySetInnerHTML={{ __html: safeJson(data) }} />}
       {[...new Set(parts)].map((each) => (
@@ -119,6 +119,11 @@ function Machines({ page }: { readonly page: Page }): JSX.Element {
 /** Pages whose questions can be heard: those that a family and a child use. */
 function isHeard({ view }: Page): boolean {
   return view.kind === 'family' || view.kind === 'booklet' || view.kind === 'recording';
+}
+
+/** Pages that no search engine should list: what is left of a companion, and what only whoever looks after the library needs. */
+function isPassedOver({ view }: Page): boolean {
+  return view.kind === 'retired' || view.kind === 'librarian';
 }
 
 function addressOf(root: string | undefined, url: string): string | undefined {

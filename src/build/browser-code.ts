@@ -27,6 +27,7 @@ export const scriptPaths: Readonly<Record<string, string>> = {
   'maker-worker': 'src/browser/maker-worker.ts',
   find: 'src/browser/find.ts',
   retired: 'src/browser/retired.tsx',
+  librarian: 'src/browser/librarian.ts',
   'lesson-en': 'src/browser/lesson-en.ts',
   'lesson-es': 'src/browser/lesson-es.ts',
   'lesson-ar': 'src/browser/lesson-ar.ts',

@@ -9,6 +9,7 @@ import { pagesOf, pagesOfPack, type PageText, type Published } from '../outputs/
 import { showRetired } from '../outputs/retired.ts';
 import type { Output, OwnLayouts, Page, ShownPack } from '../outputs/views.ts';
 import { makeAssets } from './browser-code.ts';
+import { arrivalsFile, arrivalsOf, arrivalsText, knownDays } from './arrivals.ts';
 import { bundler } from './bundle.ts';
 import { codeMark, hashOf } from './code-mark.ts';
 import type { Looked } from './kept-packs.ts';
@@ -81,6 +82,8 @@ export async function build(options: BuildOptions): Promise<Built> {
   const assets = { ...made.assets, logo: logo.logo };
   const files = [...made.files, ...logo.files];
   const find = findFiles(library, shown.packs);
+  const arrivals = await arrivalsOf(shown.packs, options.site, options.today ?? new Date().toISOString().slice(0, 10));
+  const keptOffOf = countKeptOff(told, shown.packs);
   const leftOut = new Set(told.map((each) => each.source.file)).size - shown.packs.length - retired.length;
   const published = (packs: ShownPacks['packs'], all: readonly Finding[], layouts: OwnLayouts): Published => ({
     library,
@@ -88,6 +91,8 @@ export async function build(options: BuildOptions): Promise<Built> {
     retired,
     findingsOf: findingsByFile(all),
     keptOff: leftOut,
+    keptOffOf,
+    arrivals: knownDays(arrivals),
     prose: prose.pages satisfies readonly PageText[],
     assets,
     own: layouts,
@@ -122,6 +127,7 @@ export async function build(options: BuildOptions): Promise<Built> {
       ...shown.files.map((file) => ofCache(file, options.cache)),
       ...textOutputs({ library, shown: shown.packs, retired, pages }).map((each) => ofPack(each, code)),
       ...find.flatMap((each) => each.files),
+      { url: arrivalsFile, text: arrivalsText(arrivals) },
     ]);
     writeFiles(site, await offlineFiles({ folder: staging.folder, site, library, pages, shown: shown.packs, retired, assets, find, bundle }));
     await site.forget();
@@ -192,6 +198,18 @@ async function showPacks(sound: readonly Looked[], { library, roots }: Pick<Cont
     options.progress?.(index + 1, all.length);
   }
   return { packs, files: [...files.values()], findings };
+}
+
+/** Packs that are not shown, by whose folder they lie in: the library's own under its empty name. Of an unpublished pack nothing else is told, its school neither. */
+function countKeptOff(told: readonly Looked[], shown: ShownPacks['packs']): ReadonlyMap<string, number> {
+  const published = new Set(shown.map(({ pack }) => pack.file));
+  const counts = new Map<string, number>();
+  for (const { source, retired, findings } of told) {
+    if (published.has(source.file) || (retired && !stops(findings))) continue;
+    const owner = source.owner?.name ?? '';
+    counts.set(owner, (counts.get(owner) ?? 0) + 1);
+  }
+  return counts;
 }
 
 function findingsByFile(findings: readonly Finding[]): ReadonlyMap<string, readonly Finding[]> {

@@ -21,7 +21,7 @@ import { markPack } from './marks.ts';
 
 /** A pack as far as it came, with what was told about it on the way. Of its file nothing is held but the name: a large library's texts would fill the memory. */
 export interface Looked {
-  readonly source: Pick<Source, 'slug' | 'file'>;
+  readonly source: Pick<Source, 'slug' | 'file' | 'owner'>;
   readonly pack: PlannedPack | undefined;
   readonly retired?: RetiredPack;
   readonly findings: readonly Finding[];
@@ -49,7 +49,7 @@ export async function packKeeper(library: Library, cache: string | undefined): P
     look: async (source, today) => {
       // A day decides over it, and it is read in no time.
       const retired = throughRetirement(source, library, today);
-      if (retired) return { ...retired, source: { slug: source.slug, file: source.file } };
+      if (retired) return { ...retired, source: nameOf(source) };
       const mark = hashOf(around + JSON.stringify(source));
       const path = folder === undefined ? undefined : join(folder, mark);
       const kept = path === undefined ? undefined : await readKept(path);
@@ -59,16 +59,19 @@ export async function packKeeper(library: Library, cache: string | undefined): P
         if (!kept) await keep(path, { pack, findings });
       }
       if (pack) markPack(pack, mark);
-      const { slug, file } = source;
       // What is told of dates changes from day to day, so it is not kept.
       const ofDates = pack ? datedRules.flatMap((rule) => [...rule(pack, { today, roster: [], contact: '' })]) : [];
-      return { source: { slug, file }, pack, findings: [...findings, ...ofDates] };
+      return { source: nameOf(source), pack, findings: [...findings, ...ofDates] };
     },
   };
 }
 
 /** Rules that hold a pack against the day. */
 const datedRules = [reviewDate, retirementAhead];
+
+function nameOf({ slug, file, owner }: Source): Looked['source'] {
+  return { slug, file, ...(owner && { owner }) };
+}
 
 type Kept = Pick<Looked, 'pack' | 'findings'>;
 

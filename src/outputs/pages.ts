@@ -4,6 +4,7 @@ import { rootOf } from './addresses.ts';
 import { browsePages, packsOnAPage } from './browse.ts';
 import { byTitle } from './by-title.ts';
 import type { FindFiles } from './find-files.ts';
+import { librarianViews } from './librarian.ts';
 import { qualityRow, qualityTotals } from './quality.ts';
 import { retiredPages } from './retired.ts';
 import { casesOnAPage, sameBooks, type SameBooks } from './same-book.ts';
@@ -27,6 +28,9 @@ export interface Published {
   readonly findingsOf: ReadonlyMap<string, readonly Finding[]>;
   /** How many packs a finding kept off the site. */
   readonly keptOff: number;
+  /** For whoever looks after the library: of how many packs that is, by whose they are, and when packs came in. */
+  readonly keptOffOf?: ReadonlyMap<string, number>;
+  readonly arrivals?: ReadonlyMap<string, string>;
   readonly prose: readonly PageText[];
   readonly assets: Assets;
   readonly own?: OwnLayouts;
@@ -47,6 +51,7 @@ export function pagesOf(published: Published): readonly Page[] {
       ...findPages(published, language),
       ...qualityPages(published, language),
       ...sameBookPages(published, language, books),
+      ...librarianPages(published, language),
       stackPage(published, language),
       unsavedPage(published, language),
       ...makerPages(published, language),
@@ -145,6 +150,16 @@ function sameBookPages(published: Published, language: string, { cases, related 
       related: index === 0 ? related : [],
     }),
   );
+}
+
+/** What the library asks of whoever looks after it. Only the page about quality leads there. */
+function librarianPages(published: Published, language: string): readonly Page[] {
+  const { library, shown, retired = [], findingsOf, keptOffOf = new Map<string, number>(), arrivals = new Map<string, string>() } = published;
+  const paths = (pages: number) => Array.from({ length: pages }, (_, index) => (index === 0 ? 'librarian/' : `librarian/${String(index + 1)}/`));
+  const root = rootOf(language, library.language);
+  const views = librarianViews({ library, shown, retired, findingsOf, keptOffOf, arrivals }, (pages) => paths(pages).map((path) => root + path));
+  const all = paths(views.length);
+  return views.map((view, index) => page(published, language, view.numbered[index] ?? '', inEachLanguage(library, all[index] ?? ''), view));
 }
 
 function stackPage(published: Published, language: string): Page {

@@ -15,7 +15,7 @@ export function sitemap({ library, pages }: Pick<OutputInput, 'library' | 'pages
   if (library.address === undefined) return [];
   const root = library.address.endsWith('/') ? library.address : `${library.address}/`;
   const entries = pages
-    .filter((page) => page.view.kind !== 'missing' && page.view.kind !== 'unsaved' && page.view.kind !== 'retired')
+    .filter((page) => page.view.kind !== 'missing' && page.view.kind !== 'unsaved' && page.view.kind !== 'retired' && page.view.kind !== 'librarian')
     .map((page) => {
       const links = page.alternates.map((each) => `<xhtml:link rel="alternate" hreflang="${xml(each.language)}" href="${xml(root + each.url)}"/>`);
       return `<url><loc>${xml(root + page.url)}</loc>${links.join('')}</url>`;

@@ -199,6 +199,53 @@ export interface SameBookView {
   readonly related: readonly RelatedPacks[];
 }
 
+/** Packs for each grade, in the order of the schema, that serve one skill. */
+export interface SkillRow {
+  readonly skill: string | undefined;
+  readonly byGrade: readonly number[];
+}
+export interface SkillTable {
+  readonly language: string;
+  readonly skills: readonly SkillRow[];
+  /** Skills that are not named, packs that name none, and all packs. */
+  readonly others: SkillRow | undefined;
+  readonly without: SkillRow | undefined;
+  readonly all: SkillRow;
+}
+/** What one school or person would be written about. */
+export interface OwnerRow {
+  /** Empty for the library itself. */
+  readonly owner: string;
+  readonly contact: string | undefined;
+  readonly packs: number;
+  readonly keptOff: number;
+  readonly byLevel: Readonly<Record<Finding['level'], number>>;
+  readonly told: readonly { readonly pack: Related; readonly finding: Finding }[];
+  readonly more: number;
+}
+/** For whoever looks after the library. */
+export interface LibrarianView {
+  readonly kind: 'librarian';
+  /** Which page this is, from 1, and the addresses of all. */
+  readonly number: number;
+  readonly numbered: readonly string[];
+  readonly owners: readonly OwnerRow[];
+  /** The whole library, on the first page. */
+  readonly sum:
+    | {
+        readonly packs: number;
+        /** What happened, the latest first: on which day, as 2026-09-01. */
+        readonly news: readonly { readonly pack: Related; readonly day: string; readonly what: 'came in' | 'looked over' | 'taken out' }[];
+        readonly moreNews: number;
+        readonly keptOff: readonly { readonly owner: string; readonly packs: number }[];
+        readonly past: readonly { readonly pack: Related; readonly day: string }[];
+        readonly morePast: number;
+        /** Packs that name no day of review. */
+        readonly never: number;
+        readonly coverage: readonly SkillTable[];
+      }
+    | undefined;
+}
 /** The stack of booklets that came back. */
 export interface StackView {
   readonly kind: 'stack';
@@ -297,6 +344,7 @@ export interface UnsavedView {
 }
 
 export type View =
+  | LibrarianView
   | RetiredView
   | FindView
   | BrowseView

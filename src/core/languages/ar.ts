@@ -232,4 +232,4 @@ export const ar: Unfinished<Phrases> = {
 };
 
 /** Parts of the phrases whose pages are still in English, and marked as English. */
-export const inEnglish: readonly (keyof Phrases)[] = ['stack', 'maker', 'programs'];
+export const inEnglish: readonly (keyof Phrases)[] = ['stack', 'maker', 'programs', 'librarian'];

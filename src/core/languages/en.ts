@@ -1,3 +1,4 @@
+import { librarianInEnglish } from './en-librarian.ts';
 import { retiredInEnglish } from './en-retired.ts';
 import { offlineInEnglish } from './en-offline.ts';
 import { recordingInEnglish } from './en-recording.ts';
@@ -271,6 +272,7 @@ export const en = {
   programs: programsInEnglish,
   paper: paperInEnglish,
   retired: retiredInEnglish,
+  librarian: librarianInEnglish,
   missing: {
     title: 'This page is not in the book',
     text: 'Perhaps it was moved, or the address lost a letter on the way. Nothing you did has been lost.',

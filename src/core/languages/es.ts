@@ -1,3 +1,4 @@
+import { librarianInSpanish } from './es-librarian.ts';
 import { retiredInSpanish } from './es-retired.ts';
 import { offlineInSpanish } from './es-offline.ts';
 import { esBooklet } from './es-booklet.ts';
@@ -284,6 +285,7 @@ export const es: Phrases = {
   programs: programsInSpanish,
   paper: paperInSpanish,
   retired: retiredInSpanish,
+  librarian: librarianInSpanish,
   missing: {
     title: 'Esta página no está en el libro',
     text: 'Quizá cambió de lugar, o la dirección perdió una letra por el camino. No se ha perdido nada de lo que usted hizo.',
