@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import type { Phrases } from '../src/core/languages/en.ts';
-import { phrasesFor } from '../src/core/languages/pick-language.ts';
+import { isInEnglish, phrasesFor } from '../src/core/languages/pick-language.ts';
 import { linkFrom, rootOf } from '../src/outputs/addresses.ts';
 import type { LibrarianView, PageOf, Related } from '../src/outputs/views.ts';
 import { Document } from './parts/document.tsx';
@@ -14,16 +14,20 @@ type Sum = NonNullable<LibrarianView['sum']>;
 
 interface Props {
   readonly page: PageOf<LibrarianView>;
+  /** The language that the page is worded in. */
+  readonly wording: string;
   readonly say: Phrases;
 }
 
 /** What the library asks of whoever looks after it: a page to work from, and to read without a script. */
 export function Librarian(page: PageOf<LibrarianView>): JSX.Element {
-  const say = phrasesFor(page.language);
+  // In a language that lacks this page's phrases all of it is English, figures and days too.
+  const wording = isInEnglish(page.language, 'librarian') ? 'en' : page.language;
+  const say = phrasesFor(wording);
   const { number, numbered, owners, sum } = page.view;
   const first = numbered[0] ?? page.url;
   const title = number === 1 ? say.librarian.title : say.librarian.titleOfPage(number);
-  const quality = { name: say.quality.title, url: `${rootOf(page.language, page.library.language)}quality/` };
+  const quality = { name: phrasesFor(page.language).quality.title, url: `${rootOf(page.language, page.library.language)}quality/` };
   return (
     <Document page={page} title={title} description={say.librarian.description} trail={[quality, ...(number === 1 ? [] : [{ name: say.librarian.title, url: first }])]} script="librarian">
       <h1>{title}</h1>
@@ -53,14 +57,14 @@ export function Librarian(page: PageOf<LibrarianView>): JSX.Element {
       </ul>
       {sum && (
         <>
-          <News page={page} say={say} sum={sum} />
+          <News page={page} wording={wording} say={say} sum={sum} />
           <KeptOff say={say} sum={sum} />
-          <Past page={page} say={say} sum={sum} />
+          <Past page={page} wording={wording} say={say} sum={sum} />
           <section class="sum" aria-labelledby="coverage">
             <h2 id="coverage">{say.librarian.coverage}</h2>
             <p class="less">{say.librarian.coverageNote}</p>
             {sum.coverage.map((table) => (
-              <SkillTable table={table} pageLanguage={page.language} say={say} />
+              <SkillTable table={table} pageLanguage={wording} say={say} />
             ))}
           </section>
         </>
@@ -69,7 +73,7 @@ export function Librarian(page: PageOf<LibrarianView>): JSX.Element {
         <h2 id="owners">{say.librarian.owners}</h2>
         <p class="less">{owners.length === 0 ? say.librarian.ownersNone : say.librarian.ownersNote}</p>
         {owners.map((row, index) => (
-          <OwnerLetter page={page} row={row} id={`owner-${String(index + 1)}`} say={say} />
+          <OwnerLetter page={page} row={row} id={`owner-${String(index + 1)}`} wording={wording} say={say} />
         ))}
         {numbered.length > 1 && <Numbered page={page} numbered={numbered} name={say.librarian.pages} each={say.librarian.page} />}
       </section>
@@ -85,7 +89,7 @@ function PackLink({ page, pack }: { readonly page: PageOf<LibrarianView>; readon
   );
 }
 
-function News({ page, say, sum }: Props & { readonly sum: Sum }): JSX.Element {
+function News({ page, wording, say, sum }: Props & { readonly sum: Sum }): JSX.Element {
   const { librarian } = say;
   return (
     <section class="sum" aria-labelledby="news">
@@ -113,7 +117,7 @@ function News({ page, say, sum }: Props & { readonly sum: Sum }): JSX.Element {
                       <PackLink page={page} pack={pack} />
                     </th>
                     <td>{librarian.what[what]}</td>
-                    <td>{dateIn(day, page.language)}</td>
+                    <td>{dateIn(day, wording)}</td>
                     <td>{pack.from ?? librarian.own}</td>
                   </tr>
                 ))}
@@ -143,7 +147,7 @@ function KeptOff({ say: { librarian }, sum }: { readonly say: Phrases; readonly 
   );
 }
 
-function Past({ page, say: { librarian }, sum }: Props & { readonly sum: Sum }): JSX.Element {
+function Past({ page, wording, say: { librarian }, sum }: Props & { readonly sum: Sum }): JSX.Element {
   return (
     <section class="sum" aria-labelledby="past">
       <h2 id="past">{librarian.past}</h2>
@@ -151,7 +155,7 @@ function Past({ page, say: { librarian }, sum }: Props & { readonly sum: Sum }):
         <ul class="remarks">
           {sum.past.map(({ pack, day }) => (
             <li>
-              <PackLink page={page} pack={pack} />. {librarian.lastLooked}: {dateIn(day, page.language)}
+              <PackLink page={page} pack={pack} />. {librarian.lastLooked}: {dateIn(day, wording)}
               {pack.from === undefined ? '' : ` (${pack.from})`}
             </li>
           ))}

@@ -14,6 +14,7 @@ export function Programs(page: PageOf<ProgramsView>): JSX.Element {
   const files: readonly (readonly [address: string, is: keyof typeof say.files, standard: string, link: string | undefined])[] = [
     ['packs.json', 'list', say.own, 'packs.json'],
     ['packs/…/pack.json', 'pack', 'JSON Schema, draft-07', view.example?.json],
+    ['arrivals.json', 'arrivals', say.own, 'arrivals.json'],
     ['schema/pack.json', 'schema', 'JSON Schema, draft-07', 'schema/pack.json'],
     ['packs/…/pack.md', 'text', say.own, view.example?.text],
     ['packs/…/', 'page', 'schema.org: LearningResource, Book (JSON-LD)', view.example?.page],

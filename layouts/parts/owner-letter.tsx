@@ -8,11 +8,13 @@ interface Props {
   readonly page: Page;
   readonly row: OwnerRow;
   readonly id: string;
+  /** The language of the letter. */
+  readonly wording: string;
   readonly say: Phrases;
 }
 
 /** What there is to tell one owner, and the text to send. */
-export function OwnerLetter({ page, row, id, say }: Props): JSX.Element {
+export function OwnerLetter({ page, row, id, wording, say }: Props): JSX.Element {
   const { librarian } = say;
   const { owner, packs, keptOff, byLevel } = row;
   const facts = [
@@ -21,7 +23,7 @@ export function OwnerLetter({ page, row, id, say }: Props): JSX.Element {
     ...(byLevel.warn > 0 ? [librarian.ownerLook(byLevel.warn)] : []),
     ...(byLevel.note > 0 ? [librarian.ownerNotes(byLevel.note)] : []),
   ];
-  const text = letterTo(row, nameOf(page), page.library, say, page.language);
+  const text = letterTo(row, nameOf(page), page.library, say, wording);
   const mail = mailTo(row.contact, librarian.subject(nameOf(page)), text);
   return (
     <article class="owner" aria-labelledby={id}>

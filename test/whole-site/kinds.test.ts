@@ -28,6 +28,7 @@ const ofKind = {
   stack: 'stack/',
   maker: 'make/',
   'hand-over': 'make/hand-over/',
+  librarian: 'librarian/',
 } as const;
 const htmlOf = (path: string) => readFile(join(site, path === '' || path.endsWith('/') ? `${path}index.html` : path), 'utf8');
 const attribute = (html: string, pattern: RegExp) => [...html.matchAll(pattern)].map(([, value]) => (value ?? '').replaceAll('&#39;', "'"));
@@ -58,6 +59,7 @@ test('each kind may do what it needs and no more', async () => {
     stack: `${read.replace('data:', 'data: blob:')}; script-src 'self'; media-src blob:; ${end}`,
     maker: `${read.replace('data:', 'data: blob:')}; script-src 'self'; connect-src 'self'; worker-src 'self'; ${end}`,
     'hand-over': `${read}; script-src 'self'; ${end}`,
+    librarian: `${read}; script-src 'self'; ${end}`,
   });
   // The policy stands before all that it governs.
   for (const path of Object.values(ofKind)) expect(await htmlOf(path)).toMatch(/<head><meta charset="utf-8"\/?><meta http-equiv="Content-Security-Policy"/);

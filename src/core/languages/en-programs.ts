@@ -13,6 +13,7 @@ export const programsInEnglish = {
   files: {
     list: 'All packs: title, language, summary, the book, grades, minutes, licence, when it was last looked over, and the addresses of its pages and files.',
     pack: 'One pack’s front matter, every field under its own name. Its JSON Schema is named in it.',
+    arrivals: 'When the page of each pack came into this site, by its address. A pack that was there from the first has an empty text.',
     schema: 'The shape of such a file.',
     text: 'The pack itself as a file that another library can publish: the front matter and the text. Remarks of the author are not in it.',
     page: 'On each family page: what the companion is, for whom, which book it is based on, which aims it serves, and what was checked about access. A feature is named when the build has checked it, or not at all.',

@@ -15,6 +15,7 @@ export const programsInSpanish: ProgramsPhrases = {
   files: {
     list: 'Todas las guías: título, idioma, resumen, el libro, grados, minutos, licencia, cuándo se revisó por última vez, y las direcciones de sus páginas y archivos.',
     pack: 'La cabecera de una guía, cada campo con su nombre. Dentro se nombra su esquema JSON.',
+    arrivals: 'Cuándo llegó a este sitio la página de cada guía, por su dirección. Una guía que estaba desde el principio tiene un texto vacío.',
     schema: 'La forma de ese archivo.',
     text: 'La guía misma, como archivo que otra biblioteca puede publicar: la cabecera y el texto. Las notas internas de quien la hizo no están.',
     page: 'En cada página para familias: qué es la guía, para quién, en qué libro se basa, qué metas tiene y qué se comprobó sobre el acceso. Una característica se nombra cuando se ha comprobado al generar el sitio; si no, no se nombra.',
