@@ -73,7 +73,12 @@ function Forks({ page, forks }: { readonly page: PageOf<PackView>; readonly fork
         {forks.slice(0, mostForks).map((fork) => (
           <li>
             <RelatedLink page={page} to={fork} />
-            {fork.from !== undefined && `${say.comma}${fork.from}`}
+            {fork.from !== undefined && (
+              <>
+                {say.comma}
+                <bdi>{fork.from}</bdi>
+              </>
+            )}
           </li>
         ))}
         {forks.length > mostForks && <li>{say.book.moreForks(forks.length - mostForks)}</li>}

@@ -69,7 +69,7 @@ function Square({ packs, most }: { readonly packs: number; readonly most: number
   const side = Math.max(3, Math.round(largest * Math.sqrt(packs / most)));
   const at = (largest - side) / 2;
   return (
-    <span class="counted">
+    <span class="squared">
       <svg viewBox={`0 0 ${String(largest)} ${String(largest)}`} aria-hidden="true" focusable="false">
         <rect x={at} y={at} width={side} height={side} fill="currentColor" />
       </svg>
