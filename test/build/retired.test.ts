@@ -30,7 +30,15 @@ test('a retired pack keeps its addresses, in each language, and leaves search, i
   }
   // A link of before, in whatever is made of the whole library, leads there no more, but for news and what the librarian reads.
   const naming = [...texts].filter(([, text]) => text.includes('packs/tin/')).map(([file]) => file);
-  expect(naming.filter((file) => !file.includes('packs/tin/')).sort()).toEqual(['es/feed.json', 'es/feed.xml', 'es/librarian/index.html', 'feed.json', 'feed.xml', 'librarian/index.html', 'packs.json']);
+  expect(naming.filter((file) => !file.includes('packs/tin/')).sort()).toEqual([
+    'es/feed.json',
+    'es/feed.xml',
+    'es/librarian/index.html',
+    'feed.json',
+    'feed.xml',
+    'librarian/index.html',
+    'packs.json',
+  ]);
   expect(texts.get('feed.xml')).toContain('<title>Taken out: The Button Tin</title>');
   expect([...texts.values()].some((text) => text.includes('SECRET SENTENCE'))).toBe(false);
   // Other programs are told in a list of its own, and at the pack's own address.
