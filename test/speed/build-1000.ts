@@ -1,7 +1,8 @@
 /**
- * A report, never a test: how long our build takes for 1,000 packs, beside the bare engine making as many plain pages of the
- * same size, how long the stages that only look take, how large the pages about quality are, and how long `bookfellow --help`
- * takes beside an empty Node. Each is run in its own process, from nothing.
+ * A report, never a test: how long our build takes for 1,000 packs: from nothing, again with nothing changed, and with one pack
+ * changed; beside Hugo (Debian's package, left out where it is not installed) making three plain pages of each pack, and the bare
+ * engine making as many plain pages of the same size. Then how long the stages that only look take, how large the pages about
+ * quality are, and how long `bookfellow --help` takes beside an empty Node. Each is run in its own process. On Linux only.
  *
  *   node --import tsx test/speed/build-1000.ts [number of packs]
  */
@@ -11,7 +12,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
+import { writeHugoSite } from './hugo-peer.ts';
 import { writePacks } from './invented-library.ts';
+import { runProgram, type Cost } from './run-program.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const [count, task, folder = ''] = [Number(process.argv[2] ?? 1000), process.argv[3], process.argv[4]];
@@ -19,13 +22,12 @@ const [count, task, folder = ''] = [Number(process.argv[2] ?? 1000), process.arg
 if (task === 'ours') await buildOurs();
 else if (task === 'bare') await buildBare();
 else if (task === 'stages') await runStages();
-else report();
+else await report();
 
 async function buildOurs(): Promise<void> {
   const { build } = await import('../../src/build/build.ts');
   const built = await build({ content: join(folder, 'content'), site: join(folder, 'site'), cache: join(folder, 'cache'), strict: false });
   if (built.published !== count) throw new Error(`${built.published} of ${count} packs were published: ${JSON.stringify(built.findings[0])}`);
-  tellCosts();
 }
 
 /** The peer: the engine alone, with plain text functions for templates and pages of the number and sizes that ours came to. */
@@ -48,7 +50,6 @@ async function buildBare(): Promise<void> {
   });
   engine.disableLogger();
   await engine.write();
-  tellCosts();
 }
 
 /** The stages that `bookfellow check` goes through, one after the other over all packs, each with its time. */
@@ -72,47 +73,43 @@ async function runStages(): Promise<void> {
   const checked = await timed('check', () => packs.map((pack) => checkPack(pack).value));
   const measured = await timed('measure', () => checked.map((pack) => measurePack(pack).value));
   await timed('plan', () => measured.map((pack) => planLesson(pack, defaultLibrary).value));
-  tellCosts();
 }
 
-interface Costs {
-  readonly cpuSeconds: number;
-  readonly peakMegabytes: number;
+async function inOwnProcess(what: string, at: string): Promise<Cost> {
+  const cost = await runProgram(process.execPath, ['--import', 'tsx', fileURLToPath(import.meta.url), String(count), what, at], root);
+  if (cost.out.trim() !== '') console.log(cost.out.trimEnd());
+  return cost;
 }
 
-function tellCosts(): void {
-  const { user, system } = process.cpuUsage();
-  const costs: Costs = { cpuSeconds: (user + system) / 1e6, peakMegabytes: process.resourceUsage().maxRSS / 1024 };
-  console.log(`\n${JSON.stringify(costs)}`);
-}
-
-function inOwnProcess(what: string, at: string): Costs & { readonly seconds: number } {
-  const started = performance.now();
-  const ended = spawnSync(process.execPath, ['--import', 'tsx', fileURLToPath(import.meta.url), String(count), what, at], { cwd: root, encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'] });
-  if (ended.status !== 0) throw new Error(`${what} ended with ${ended.status ?? ended.signal ?? 'nothing'}: ${ended.stdout}`);
-  const lines = ended.stdout.trim().split('\n');
-  console.log(lines.slice(0, -1).join('\n').trimEnd());
-  return { ...(JSON.parse(lines.at(-1) ?? '') as Costs), seconds: (performance.now() - started) / 1000 };
-}
-
-function report(): void {
+async function report(): Promise<void> {
   const place = mkdtempSync(join(tmpdir(), 'bookfellow-speed-'));
-  writePacks(join(place, 'content'), count);
-  const ours = inOwnProcess('ours', place);
+  const content = join(place, 'content');
+  writePacks(content, count);
+  const cold = await inOwnProcess('ours', place);
   const sizes = readdirSync(join(place, 'site'), { recursive: true, encoding: 'utf8' })
     .filter((file) => file.endsWith('.html'))
     .map((url) => ({ url, bytes: statSync(join(place, 'site', url)).size }));
   writeFileSync(join(place, 'sizes.json'), JSON.stringify(sizes));
-  const bare = inOwnProcess('bare', place);
-  const line = (name: string, { seconds, cpuSeconds, peakMegabytes }: typeof ours) =>
+  const unchanged = await inOwnProcess('ours', place);
+  const one = join(content, 'packs/pack-00000/pack.md');
+  writeFileSync(one, readFileSync(one, 'utf8').replace(/^title: "The /m, 'title: "Another '));
+  const oneChanged = await inOwnProcess('ours', place);
+  const bare = await inOwnProcess('bare', place);
+  const hugo = await hugoOf(place, content);
+  const line = (name: string, { seconds, cpuSeconds, peakMegabytes }: Cost) => {
+    const times = (of: number, by: number | undefined) => (by === undefined ? '     -' : (of / by).toFixed(2).padStart(6));
     console.log(
-      `${name.padEnd(12)} ${seconds.toFixed(1).padStart(6)} s  ${(count / seconds).toFixed(0).padStart(5)} packs a second  ${cpuSeconds.toFixed(1).padStart(6)} CPU s  ${peakMegabytes.toFixed(0).padStart(5)} MB at most`,
+      `${name.padEnd(28)} ${seconds.toFixed(1).padStart(7)} s ${cpuSeconds.toFixed(1).padStart(7)} CPU s ${peakMegabytes.toFixed(0).padStart(6)} MB  to Hugo: ${times(cpuSeconds, hugo?.cpuSeconds)} in CPU ${times(peakMegabytes, hugo?.peakMegabytes)} in memory  to cold: ${times(cpuSeconds, cold.cpuSeconds)} in CPU`,
     );
-  console.log(`${count} packs, ${sizes.length} pages, ${(sizes.reduce((sum, each) => sum + each.bytes, 0) / 1e6).toFixed(1)} MB of HTML, from nothing, Node ${process.versions.node}`);
-  line('bookfellow', ours);
-  line('bare engine', bare);
-  console.log(`ratio        ${(ours.seconds / bare.seconds).toFixed(2)} in time, ${(ours.cpuSeconds / bare.cpuSeconds).toFixed(2)} in CPU`);
-  inOwnProcess('stages', place);
+  };
+  console.log(`${count} packs, ${sizes.length} pages, ${(sizes.reduce((sum, each) => sum + each.bytes, 0) / 1e6).toFixed(1)} MB of HTML, Node ${process.versions.node}`);
+  line('bookfellow, from nothing', cold);
+  line('bookfellow, nothing changed', unchanged);
+  line('bookfellow, one pack changed', oneChanged);
+  line('bare engine, pages alone', bare);
+  if (hugo) line('Hugo, three plain pages each', hugo);
+  else console.log('Hugo is not installed here.');
+  await inOwnProcess('stages', place);
   tellQuality(join(place, 'site'));
   const [help, empty] = [
     ['src/cli/bookfellow.js', '--help'],
@@ -120,6 +117,12 @@ function report(): void {
   ].map((args) => fastest(() => spawnSync(process.execPath, args, { cwd: root, stdio: 'ignore' })));
   console.log(`start-up     bookfellow --help ${help?.toFixed(0) ?? ''} ms, an empty Node ${empty?.toFixed(0) ?? ''} ms (fastest of 5)`);
   rmSync(place, { recursive: true });
+}
+
+async function hugoOf(place: string, content: string): Promise<Cost | undefined> {
+  if (spawnSync('hugo', ['version'], { stdio: 'ignore' }).status !== 0) return undefined;
+  writeHugoSite(join(place, 'hugo'), content);
+  return runProgram('hugo', ['--quiet', '--source', join(place, 'hugo')], place);
 }
 
 /** How large the pages about quality are, as they are and as a server sends them. */
