@@ -91,7 +91,7 @@ export async function keptSite(cache: string, place: string, folder: string): Pr
     },
     sized: (url) => now.get(url),
     makeRoom,
-    forget: () => rm(file, { force: true }),
+    forget: () => rm(file, { recursive: true, force: true }),
     save: async (times) => {
       const entries = [...now].flatMap(([url, { mark, hash, bytes }]) => {
         const seconds = times.get(url);

@@ -43,7 +43,8 @@ async function putIfFree(path: string, mark: string, token: string): Promise<boo
     return true;
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
-    if (code === 'EEXIST') return false;
+    // What we put beside it may have been taken for a dead build's, by the one that has the lock.
+    if (code === 'EEXIST' || code === 'ENOENT') return false;
     // Some disks know no second name for a file; there the mark is empty for a moment.
     if (code === 'EPERM' || code === 'ENOTSUP' || code === 'ENOSYS' || code === 'EMLINK') return await putByOpening(path, mark);
     throw error;

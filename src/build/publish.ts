@@ -65,7 +65,9 @@ const unfinished = (place: string): string => `.${basename(place)}.next-`;
 /** Whoever has the lock is alone here: folders of builds that were killed are nobody's. */
 async function clearUnfinished(place: string): Promise<void> {
   const beside = await readdir(dirname(place));
-  for (const name of beside) if (name.startsWith(unfinished(place))) await rm(join(dirname(place), name), { recursive: true, force: true }).catch(() => undefined);
+  // So are marks that were about to become a lock.
+  const left = (name: string): boolean => name.startsWith(unfinished(place)) || name.startsWith(`${basename(place)}.lock.`);
+  for (const name of beside) if (left(name)) await rm(join(dirname(place), name), { recursive: true, force: true }).catch(() => undefined);
 }
 
 const discarded = new Set<string>();

@@ -9,7 +9,7 @@ export function reasonFor(error: unknown): readonly string[] {
 
 /** Disk errors in words that somebody can act on. */
 function whyOf(error: unknown): string {
-  const { code, path = '' } = error as NodeJS.ErrnoException;
+  const { code, path = '' } = ofDisk(error);
   switch (code) {
     case 'ENOSPC':
     case 'EDQUOT':
@@ -35,4 +35,15 @@ function whyOf(error: unknown): string {
     default:
       return error instanceof Error ? error.message : String(error);
   }
+}
+
+/** What the disk said, also when the engine has put its own words around it. */
+function ofDisk(error: unknown): NodeJS.ErrnoException {
+  let inner = error as NodeJS.ErrnoException & { readonly originalError?: unknown };
+  while (inner.code === undefined) {
+    const next = inner.cause ?? inner.originalError;
+    if (!(next instanceof Error) || next === inner) break;
+    inner = next;
+  }
+  return inner;
 }

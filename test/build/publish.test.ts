@@ -97,6 +97,7 @@ describe('publishing', () => {
   test('what builds that were killed left beside the site is cleared away by the next', async () => {
     const { site, folder } = await smallLibrary({});
     await mkdir(join(folder, '.site.next-abc123', 'packs'), { recursive: true });
+    await writeFile(join(folder, 'site.lock.0123456789ab'), 'a mark that never became a lock');
     await mkdir(join(folder, '.sites.next-ours'));
     await (await stage(site)).discard();
     expect((await readdir(folder)).sort()).toEqual(['.sites.next-ours', 'content']);

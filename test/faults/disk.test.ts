@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { build } from '../../src/build/build.ts';
+import { reasonFor } from '../../src/cli/reason-for.ts';
 import { bookfellow, type SmallLibrary } from '../build/small-library.ts';
 import type { Told } from './child.ts';
 import { eachCase, type Faults } from './each-case.ts';
@@ -135,4 +136,10 @@ test('a file where the site should be, on the way to it, or a folder of somethin
   });
   await rm(folder, { recursive: true });
   expect(faults).toEqual([]);
+});
+
+test('a full disk is told as that also when the engine has put its own words around it', () => {
+  const disk = Object.assign(new Error('no space left'), { code: 'ENOSPC', syscall: 'write' });
+  const engine = Object.assign(new Error('Having trouble writing to a page'), { originalError: new Error('again', { cause: disk }) });
+  expect(reasonFor(engine).join('\n')).toMatch(full);
 });
