@@ -59,7 +59,8 @@ test('after every kind of change the site is the one that would be made from not
     await rm(fresh, { recursive: true, force: true });
     const [kept, made] = [await buildWhole(library), await buildWhole({ content: library.content, site: join(fresh, 'site'), cache: join(fresh, 'cache') })];
     expect([...kept.keys()], what).toEqual([...made.keys()]);
-    for (const [file, bytes] of made) expect(kept.get(file) === bytes, `${file}, after ${what}`).toBe(true);
+    // The librarian's page tells what came since the old site, which the other one has not.
+    for (const [file, bytes] of made) if (!/^(?:arrivals\.json$|(?:es\/)?librarian\/)/.test(file)) expect(kept.get(file) === bytes, `${file}, after ${what}`).toBe(true);
   }
 }, 240_000);
 
