@@ -59,6 +59,9 @@ export async function filesIn(folder: string): Promise<readonly string[]> {
     .sort();
 }
 
+/** Files that tell what has come since the site before: they follow from it as well as from the content. */
+export const tellsOfBefore = (file: string): boolean => /^(?:arrivals\.json$|(?:[a-z]{2}\/)?librarian\/)/.test(file);
+
 /** All text files of a site, by path: pictures and fonts are left out. */
 export async function textsIn(site: string): Promise<ReadonlyMap<string, string>> {
   const texts = new Map<string, string>();
