@@ -34,6 +34,8 @@ export async function preview(options: PreviewOptions): Promise<{ readonly addre
   const styles = join(fileURLToPath(import.meta.url), '../../../layouts/styles');
   const watcher = watch([options.content, styles, ...(last?.folders ?? [])], { ignoreInitial: true, followSymlinks: false });
   watching.watcher = watcher;
+  // What changes while it looks round for the first time would be missed.
+  await new Promise<void>((done) => watcher.once('ready', done));
   const stop = onChange(watcher, {
     page: async (path) => {
       // A fault in it is told by the build that follows.
