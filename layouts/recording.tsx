@@ -13,6 +13,7 @@ import { Frame } from './parts/frame.tsx';
 import { clock } from './parts/minutes.ts';
 import { WayDrawing } from './parts/ornaments.tsx';
 import { faceOf } from './parts/pack-links.tsx';
+import { numbersIn } from '../src/core/languages/formats.ts';
 
 interface Props {
   readonly page: PageOf<RecordingView>;
@@ -57,7 +58,7 @@ function Film({ page, say, stops }: Props): JSX.Element | null {
   if (!film) return null;
   const poster = faceOf(shown)?.jpeg.find((each) => each.width >= 900);
   const length = captions.at(-1)?.ends ?? 0;
-  const megabytes = new Intl.NumberFormat(localeOf(page.language), { maximumFractionDigits: 1 }).format(film.bytes / 1024 / 1024);
+  const megabytes = numbersIn(localeOf(page.language), { maximumFractionDigits: 1 }).format(film.bytes / 1024 / 1024);
   return (
     <section class="film" aria-label={say.recording.of} data-waiting={say.recording.waiting(0)} data-goes-on={say.recording.goesOn}>
       <div class="film-frame">

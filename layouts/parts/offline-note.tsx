@@ -3,6 +3,7 @@ import { localeOf } from '../../src/core/languages/about-language.ts';
 import { phrasesFor } from '../../src/core/languages/pick-language.ts';
 import { linkFrom } from '../../src/outputs/addresses.ts';
 import type { Page } from '../../src/outputs/views.ts';
+import { numbersIn } from '../../src/core/languages/formats.ts';
 
 /** At the end of a book's pages and of the form, once a script has kept them: what is saved on the device, and how to take it away. */
 export function OfflineNote({ page }: { readonly page: Page }): JSX.Element | null {
@@ -13,7 +14,7 @@ export function OfflineNote({ page }: { readonly page: Page }): JSX.Element | nu
     kept.what === 'form' ? { ...offline, ...maker.copyHere, kept: (size: string) => maker.copyHere.kept.replace('{size}', size) } : kept.what === 'search' ? { ...offline, ...find.copyHere } : offline;
   const [before = '', after = ''] = say.kept('\u0000').split('\u0000');
   // A phone needs long to learn how a language writes numbers, and for this one place the mark is enough.
-  const decimalMark = new Intl.NumberFormat(localeOf(page.language)).format(1.5).charAt(1);
+  const decimalMark = numbersIn(localeOf(page.language)).format(1.5).charAt(1);
   return (
     <div class="offline-note" hidden role="status" data-book={kept.url} data-worker={linkFrom(page.url, 'offline-worker.js')} data-asked={kept.what === 'search' ? '' : undefined}>
       <p data-part="kept" hidden>

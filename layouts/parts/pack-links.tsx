@@ -5,6 +5,7 @@ import { phrasesFor } from '../../src/core/languages/pick-language.ts';
 import type { Owner } from '../../src/core/pack/library-sources.ts';
 import { linkFrom } from '../../src/outputs/addresses.ts';
 import type { Page, PageOf, PackView, Related, ShownPack } from '../../src/outputs/views.ts';
+import { daysIn } from '../../src/core/languages/formats.ts';
 
 /** The same page of this book in its other languages, each named in its own. */
 export function Versions({ page }: { readonly page: PageOf<PackView> }): JSX.Element | null {
@@ -115,7 +116,7 @@ function From({ owner, language }: { readonly owner: Owner; readonly language: s
 
 /** A day as people write it in a language. */
 export function dateIn(day: string, language: string): string {
-  return new Intl.DateTimeFormat(localeOf(language), { dateStyle: 'long', timeZone: 'UTC' }).format(new Date(`${day}T00:00:00Z`));
+  return daysIn(localeOf(language), { dateStyle: 'long', timeZone: 'UTC' }).format(new Date(`${day}T00:00:00Z`));
 }
 
 /** The picture that stands for a pack: its first that is no decoration. */

@@ -4,6 +4,7 @@ import { grades } from '../../src/core/pack/schema.ts';
 import { kindOf, type QualityTotals } from '../../src/outputs/quality-figures.ts';
 import type { PageOf, QualityView } from '../../src/outputs/views.ts';
 import { languageName, localeOf } from './language-name.ts';
+import { numbersIn } from '../../src/core/languages/formats.ts';
 
 interface Props {
   readonly page: PageOf<QualityView>;
@@ -13,7 +14,7 @@ interface Props {
 /** The whole library in sum: figures, which grades and languages there are companions for, and what the checks say. */
 export function QualitySum({ page, say }: Props): JSX.Element {
   const { totals } = page.view;
-  const number = new Intl.NumberFormat(localeOf(page.language));
+  const number = numbersIn(localeOf(page.language));
   const figures: readonly (readonly [string, string])[] = [
     [say.quality.companions, `${number.format(totals.packs)}${say.comma}${say.quality.inLanguages(totals.languages.length)}`],
     [say.quality.familyWords, number.format(totals.familyWords)],

@@ -1,5 +1,5 @@
 import { mkdir } from 'node:fs/promises';
-import { dirname, join, relative } from 'node:path';
+import { dirname, join, relative, resolve } from 'node:path';
 import { inOrder, stops, type Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
 import { findFiles } from '../outputs/find-files.ts';
@@ -58,7 +58,7 @@ export interface Built {
   /** Packs that a finding kept off the site. */
   readonly leftOut: number;
   readonly pages: number;
-  /** The folders that were read: the content, and the sources that its settings name. */
+  /** The folders that were asked for: the content, and the sources that its settings name, also one that is not there. */
   readonly folders: readonly string[];
   /** The pages of the pack that a file belongs to, made anew with all else as it was built; undefined where that would not be the truth. */
   readonly again: (path: string) => ReturnType<typeof packAgain>;
@@ -101,7 +101,13 @@ export async function build(options: BuildOptions): Promise<Built> {
   // A library's own layouts are tried on every page before one is written.
   const layouts = Object.keys(own).length === 0 ? { own, findings: [] } : await soundOn(own, pagesOf(published(shown.packs, [], {})));
   const everything = inOrder([...findings, ...shown.findings, ...prose.findings, ...logo.findings, ...layouts.findings]);
-  const result = { findings: everything, published: shown.packs.length, leftOut, folders: content.roots.map(({ at }) => at), again: () => Promise.resolve(undefined) };
+  const result = {
+    findings: everything,
+    published: shown.packs.length,
+    leftOut,
+    folders: [options.content, ...(library.sources ?? []).map(({ folder }) => resolve(options.content, folder))],
+    again: () => Promise.resolve(undefined),
+  };
   if (options.strict && stops(everything)) return { ...result, published: 0, pages: 0 };
 
   let toPublish = published(shown.packs, everything, layouts.own);

@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
-import { build } from '../build/build.ts';
+import type { Built } from '../build/build.ts';
+import { unchangedSince, watchOver, type Asked } from '../build/unchanged.ts';
 import { stops } from '../core/finding.ts';
 import { readArguments } from './arguments.ts';
 import { cacheFolder, folderThatExists } from './folders.ts';
@@ -14,21 +15,36 @@ export async function run(args: readonly string[]): Promise<number> {
   const content = await folderThatExists(values.content ?? 'content');
   const site = resolve(values.site ?? 'site');
   const strict = flags.has('strict');
-  const built = await build({
-    content,
-    site,
-    cache: cacheFolder,
-    strict,
-    paper: !flags.has('no-pdf'),
-    folders: true,
-    progress: progressOn(process.stderr, 'Making pages'),
-    paperProgress: progressOn(process.stderr, 'Setting sheets'),
-  });
+  const paper = !flags.has('no-pdf');
+  const asked: Asked = { content, site, cache: cacheFolder, today: new Date().toISOString().slice(0, 10), how: { strict, paper } };
+  const before = unchangedSince(asked);
+  const built = before ? (before.told as Told) : await buildNow(asked, { strict, paper });
   if (built.findings.length > 0) console.log(asText(built.findings, 'en', wantsColour(process.stdout)));
   if (strict && stops(built.findings)) {
     console.log(`\nNothing was published, because of --strict: ${inSum(built.findings)}.`);
     return 1;
   }
-  console.log(`\n${String(built.published)} packs on ${String(built.pages)} pages in ${site}. ${built.leftOut > 0 ? `${String(built.leftOut)} left out. ` : ''}Findings: ${inSum(built.findings)}.`);
+  const leftOut = built.leftOut > 0 ? `${String(built.leftOut)} left out. ` : '';
+  console.log(
+    `\n${before ? 'Nothing has changed since the last build. ' : ''}${String(built.published)} packs on ${String(built.pages)} pages in ${site}. ${leftOut}Findings: ${inSum(built.findings)}.`,
+  );
   return 0;
+}
+
+type Told = Pick<Built, 'findings' | 'published' | 'leftOut' | 'pages'>;
+
+async function buildNow(asked: Asked, { strict, paper }: { readonly strict: boolean; readonly paper: boolean }): Promise<Told> {
+  const { content, site, cache, today } = asked;
+  const published = watchOver(asked);
+  // Fetched only now: to read all that builds takes longer than to see that nothing changed.
+  const { build } = await import('../build/build.ts');
+  const built = await build({
+    ...{ content, site, cache, today, strict, paper, folders: true },
+    progress: progressOn(process.stderr, 'Making pages'),
+    paperProgress: progressOn(process.stderr, 'Setting sheets'),
+  });
+  const { findings, pages, leftOut, folders } = built;
+  const told = { findings, pages, leftOut, published: built.published };
+  if (!strict || !stops(findings)) published(folders.slice(1), told);
+  return told;
 }

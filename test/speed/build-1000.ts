@@ -1,5 +1,5 @@
 /**
- * A report, never a test: how long our build takes for 1,000 packs: from nothing, again with nothing changed, and with one pack
+ * A report, never a test: how long our build takes for 1,000 packs: from nothing, again with nothing touched, with nothing changed though all is looked at, and with one pack
  * changed; beside Hugo (Debian's package, left out where it is not installed) making three plain pages of each pack, and the bare
  * engine making as many plain pages of the same size. Then how long the stages that only look take, how large the pages about
  * quality are, and how long `bookfellow --help` takes beside an empty Node. Each is run in its own process. On Linux only.
@@ -20,6 +20,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const [count, task, folder = ''] = [Number(process.argv[2] ?? 1000), process.argv[3], process.argv[4]];
 
 if (task === 'ours') await buildOurs();
+else if (task === 'command') await asTheCommand();
 else if (task === 'bare') await buildBare();
 else if (task === 'stages') await runStages();
 else await report();
@@ -28,6 +29,16 @@ async function buildOurs(): Promise<void> {
   const { build } = await import('../../src/build/build.ts');
   const built = await build({ content: join(folder, 'content'), site: join(folder, 'site'), cache: join(folder, 'cache'), strict: false });
   if (built.published !== count) throw new Error(`${built.published} of ${count} packs were published: ${JSON.stringify(built.findings[0])}`);
+}
+
+/** As `bookfellow build` does: nothing is begun where nothing was touched. */
+async function asTheCommand(): Promise<void> {
+  const { unchangedSince, watchOver } = await import('../../src/build/unchanged.ts');
+  const asked = { content: join(folder, 'content'), site: join(folder, 'site'), cache: join(folder, 'cache'), today: new Date().toISOString().slice(0, 10), how: {} };
+  if (unchangedSince(asked)) return;
+  const published = watchOver(asked);
+  await buildOurs();
+  published([], {});
 }
 
 /** The peer: the engine alone, with plain text functions for templates and pages of the number and sizes that ours came to. */
@@ -85,11 +96,12 @@ async function report(): Promise<void> {
   const place = mkdtempSync(join(tmpdir(), 'bookfellow-speed-'));
   const content = join(place, 'content');
   writePacks(content, count);
-  const cold = await inOwnProcess('ours', place);
+  const cold = await inOwnProcess('command', place);
   const sizes = readdirSync(join(place, 'site'), { recursive: true, encoding: 'utf8' })
     .filter((file) => file.endsWith('.html'))
     .map((url) => ({ url, bytes: statSync(join(place, 'site', url)).size }));
   writeFileSync(join(place, 'sizes.json'), JSON.stringify(sizes));
+  const untouched = await inOwnProcess('command', place);
   const unchanged = await inOwnProcess('ours', place);
   const one = join(content, 'packs/pack-00000/pack.md');
   writeFileSync(one, readFileSync(one, 'utf8').replace(/^title: "The /m, 'title: "Another '));
@@ -104,6 +116,7 @@ async function report(): Promise<void> {
   };
   console.log(`${count} packs, ${sizes.length} pages, ${(sizes.reduce((sum, each) => sum + each.bytes, 0) / 1e6).toFixed(1)} MB of HTML, Node ${process.versions.node}`);
   line('bookfellow, from nothing', cold);
+  line('bookfellow, nothing touched', untouched);
   line('bookfellow, nothing changed', unchanged);
   line('bookfellow, one pack changed', oneChanged);
   line('bare engine, pages alone', bare);

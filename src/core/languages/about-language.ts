@@ -1,3 +1,5 @@
+import { languagesIn } from './formats.ts';
+
 /** Languages written from right to left, by their first subtag (Unicode CLDR layout data, from memory). */
 const rightToLeft = new Set(['ar', 'ckb', 'dv', 'fa', 'he', 'ks', 'ps', 'sd', 'ug', 'ur', 'yi']);
 
@@ -8,7 +10,7 @@ export function directionOf(language: string): 'ltr' | 'rtl' {
 
 /** A language's name in another language. The tag where there is no name. */
 export function languageNameIn(language: string, inLanguage: string): string {
-  return new Intl.DisplayNames([inLanguage], { type: 'language' }).of(language) ?? language;
+  return languagesIn(inLanguage).of(language) ?? language;
 }
 
 /** A language's name in itself. */

@@ -1,6 +1,7 @@
 import type { EstimateToSay, QualityPhrases } from './en-quality.ts';
 import type { Unfinished } from './unfinished.ts';
 import { count, listed, nouns, type Counted } from './arabic-words.ts';
+import { numbersIn } from './formats.ts';
 
 /** Arabic phrases of the page that shows how packs measure up, and of `bookfellow measure`. */
 
@@ -52,7 +53,7 @@ export const qualityInArabic: Unfinished<QualityPhrases> = {
   pictures: 'صور لها وصف',
   ofPictures: (described, all) => (all === 0 ? 'لا صور' : `${String(described)} من ${String(all)}`),
   withFindings: 'عليها ملاحظة من الفحوص',
-  ofAll: (n, all) => `${String(n)} من ${String(all)}${all === 0 ? '' : `، ${new Intl.NumberFormat('ar-u-nu-latn', { style: 'percent' }).format(n / all)}`}`,
+  ofAll: (n, all) => `${String(n)} من ${String(all)}${all === 0 ? '' : `، ${numbersIn('ar-u-nu-latn', { style: 'percent' }).format(n / all)}`}`,
   keptOff: 'غير منشورة',
   keptOffNote: (n) => `${count(n, nouns.guide)}، إلى أن يُصلَح الأمر؛ والسبب يقوله «bookfellow check»`,
   coverage: 'الصفوف واللغات',

@@ -1,3 +1,5 @@
+import { listsIn } from './formats.ts';
+
 /**
  * What Arabic phrases are made with: counted nouns, numbers in words, lists.
  * Digits are the European ones (0 to 9) everywhere, on the page and on paper, as Intl writes "ar" without a region.
@@ -45,12 +47,12 @@ export const nouns = {
 
 /** "أ وب وج". */
 export function listed(items: readonly string[]): string {
-  return new Intl.ListFormat('ar', { type: 'conjunction' }).format(items);
+  return listsIn('ar').format(items);
 }
 
 /** "أ أو ب أو ج". */
 export function either(items: readonly string[]): string {
-  return new Intl.ListFormat('ar', { type: 'disjunction' }).format(items);
+  return listsIn('ar', 'disjunction').format(items);
 }
 
 /** "الوقفة 3", "الوقفتان 1 و3", "الوقفات 1 و3 و4". */

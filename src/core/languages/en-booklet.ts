@@ -1,5 +1,6 @@
 import { enBookletFile } from './en-booklet-file.ts';
 import { count, enBookletScreen } from './en-booklet-screen.ts';
+import { listsIn } from './formats.ts';
 
 /** English phrases of the child's booklet: on paper, on the screen and in the file. What the screen says first has a file of its own. */
 
@@ -13,7 +14,7 @@ export const enBooklet = {
   chooseNote: 'Draw a ring around the one that is yours. It can stand in for your name.',
   open: (opening: number) => `Opening ${String(opening)}`,
   answer: (ways: string) => `You can ${ways}.`,
-  or: (ways: readonly string[]) => new Intl.ListFormat('en', { type: 'disjunction' }).format(ways),
+  or: (ways: readonly string[]) => listsIn('en', 'disjunction').format(ways),
   frames: 'You can begin like this:',
   bank: 'Words that may help:',
   lines: 'Lines to write on',

@@ -1,6 +1,8 @@
+import { numbersIn } from './formats.ts';
+
 /** English for finding a book: the search, and the index at the back of the library. */
 
-const count = (n: number) => `${new Intl.NumberFormat('en').format(n)} ${n === 1 ? 'book' : 'books'}`;
+const count = (n: number) => `${numbersIn('en').format(n)} ${n === 1 ? 'book' : 'books'}`;
 
 export const findInEnglish = {
   title: 'Find a book',

@@ -4,6 +4,7 @@ import { altTextInEnglish } from './en-findings-alt-text.ts';
 import { libraryFindingsInEnglish } from './en-findings-library.ts';
 import { lookFindingsInEnglish } from './en-findings-look.ts';
 import { balanceInEnglish } from './en-findings-balance.ts';
+import { listsIn } from './formats.ts';
 
 /** A sentence for each finding: what is wrong, and what to write instead. */
 export type FindingSentences = { readonly [C in Code]: (facts: FactsOf[C]) => string };
@@ -15,7 +16,7 @@ const found = (text: string) => (text === '[list]' ? 'a list' : text === '[group
 
 /** What the YAML parser stumbled over, in words. */
 const gradesFromTo = (low: number, high: number) => (low === high ? `grade ${String(low)}` : `grades ${String(low)} to ${String(high)}`);
-const linesThatCost = (lines: readonly number[]) => (lines.length === 0 ? '' : `Begin with ${lines.length === 1 ? 'line' : 'lines'} ${new Intl.ListFormat('en').format(lines.map(String))}.`);
+const linesThatCost = (lines: readonly number[]) => (lines.length === 0 ? '' : `Begin with ${lines.length === 1 ? 'line' : 'lines'} ${listsIn('en').format(lines.map(String))}.`);
 
 const yamlProblems: Readonly<Record<string, string>> = {
   BAD_INDENT: 'The lines are not lined up here. Give the fields that belong together the same number of spaces in front.',

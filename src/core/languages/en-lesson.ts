@@ -1,7 +1,9 @@
+import { listsIn } from './formats.ts';
+
 /** The lesson's own phrases in English: the run sheet, the lesson followed step by step, the week. The page and its script both use them. */
 
 const count = (n: number, one: string, many: string) => `${String(n)} ${n === 1 ? one : many}`;
-const listed = (items: readonly string[]) => new Intl.ListFormat('en', { type: 'conjunction' }).format(items);
+const listed = (items: readonly string[]) => listsIn('en').format(items);
 const minutes = (n: number) => count(n, 'minute', 'minutes');
 const stops = (numbers: readonly number[]) => `${numbers.length === 1 ? 'stop' : 'stops'} ${listed(numbers.map(String))}`;
 const span = (seconds: number) => {

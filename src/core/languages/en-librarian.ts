@@ -1,4 +1,6 @@
-const count = (n: number, one: string, many: string) => `${new Intl.NumberFormat('en').format(n)} ${n === 1 ? one : many}`;
+import { numbersIn } from './formats.ts';
+
+const count = (n: number, one: string, many: string) => `${numbersIn('en').format(n)} ${n === 1 ? one : many}`;
 const companions = (n: number) => count(n, 'companion', 'companions');
 
 /** English phrases of the page for whoever looks after a library. */
@@ -34,7 +36,7 @@ export const librarianInEnglish = {
   pastNote: 'Two years after the last look, a companion should be read again. That is common practice, without a source.',
   lastLooked: 'Last looked over',
   morePast: (n: number) => `And ${companions(n)} more, looked over later than these.`,
-  never: (n: number) => `${n === 1 ? 'One companion names' : `${new Intl.NumberFormat('en').format(n)} companions name`} no day of review.`,
+  never: (n: number) => `${n === 1 ? 'One companion names' : `${numbersIn('en').format(n)} companions name`} no day of review.`,
 
   coverage: 'Grades and skills',
   coverageIn: (language: string) => `Grades and skills, ${language}`,

@@ -1,7 +1,9 @@
+import { listsIn } from './formats.ts';
+
 /** English for what is printed: the sheets of a pack, and the links to them. */
 
 const count = (n: number, one: string, many: string) => `${String(n)} ${n === 1 ? one : many}`;
-const listed = (items: readonly string[]) => new Intl.ListFormat('en', { type: 'conjunction' }).format(items);
+const listed = (items: readonly string[]) => listsIn('en').format(items);
 const stops = (numbers: readonly number[]) => `${numbers.length === 1 ? 'stop' : 'stops'} ${listed(numbers.map(String))}`;
 
 export const paperInEnglish = {

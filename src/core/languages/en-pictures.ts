@@ -1,7 +1,9 @@
+import { listsIn } from './formats.ts';
+
 /** The phrases of a pack's pictures in English. */
 
 const count = (n: number, one: string, many: string) => `${String(n)} ${n === 1 ? one : many}`;
-const listed = (items: readonly string[]) => new Intl.ListFormat('en', { type: 'conjunction' }).format(items);
+const listed = (items: readonly string[]) => listsIn('en').format(items);
 
 const spent = {
   title: 'How the minutes are spent',

@@ -1,3 +1,5 @@
+import { listsIn, numbersIn } from './formats.ts';
+
 /** English phrases of the page that shows how packs measure up, and of `bookfellow measure`. */
 
 /** What may be said of how hard a text is, as `core/measure` gives it. */
@@ -10,8 +12,8 @@ export type EstimateToSay =
 /** Pieces that were left out of the counts, as `core/measure` gives them. */
 export type LeftOutToSay = Readonly<Partial<Record<'headings' | 'listItems' | 'meanings' | 'frames' | 'bankWords', number>>>;
 
-const count = (n: number, one: string, many: string) => `${new Intl.NumberFormat('en').format(n)} ${n === 1 ? one : many}`;
-const list = (items: readonly string[]) => new Intl.ListFormat('en').format(items);
+const count = (n: number, one: string, many: string) => `${numbersIn('en').format(n)} ${n === 1 ? one : many}`;
+const list = (items: readonly string[]) => listsIn('en').format(items);
 
 const bands = { 'muy difícil': 'very hard', 'algo difícil': 'somewhat hard', normal: 'of middling ease', 'bastante fácil': 'fairly easy', 'muy fácil': 'very easy' };
 
@@ -59,7 +61,7 @@ export const qualityInEnglish = {
   pictures: 'Pictures described',
   ofPictures: (described: number, all: number) => (all === 0 ? 'no pictures' : `${String(described)} of ${String(all)}`),
   withFindings: 'With a remark of the checks',
-  ofAll: (n: number, all: number) => `${String(n)} of ${String(all)}${all === 0 ? '' : `, ${new Intl.NumberFormat('en', { style: 'percent' }).format(n / all)}`}`,
+  ofAll: (n: number, all: number) => `${String(n)} of ${String(all)}${all === 0 ? '' : `, ${numbersIn('en', { style: 'percent' }).format(n / all)}`}`,
   keptOff: 'Kept off the site',
   keptOffNote: (n: number) => `${count(n, 'companion', 'companions')}, until mended; “bookfellow check” says why`,
   coverage: 'Grades and languages',

@@ -1,6 +1,8 @@
+import { numbersIn } from './formats.ts';
+
 /** English for the page that shows packs of one book beside each other. */
 
-const books = (n: number) => `${new Intl.NumberFormat('en').format(n)} ${n === 1 ? 'book' : 'books'}`;
+const books = (n: number) => `${numbersIn('en').format(n)} ${n === 1 ? 'book' : 'books'}`;
 
 export const sameBookInEnglish = {
   title: 'The same book twice',

@@ -1,7 +1,9 @@
+import { listsIn } from './formats.ts';
+
 /** English phrases of the stack: the booklets that came back, on the teacher's own device. A file of its own, since its page loads these alone. */
 
 const count = (n: number, one: string, many: string) => `${String(n)} ${n === 1 ? one : many}`;
-const listed = (items: readonly string[]) => new Intl.ListFormat('en', { type: 'conjunction' }).format(items);
+const listed = (items: readonly string[]) => listsIn('en').format(items);
 /** Words with how many children said them. */
 type Told = readonly (readonly [word: string, n: number])[];
 const told = (words: Told) => listed(words.map(([word, n]) => `${word} ${String(n)}`));

@@ -16,6 +16,7 @@ import { sameBookInEnglish } from './en-same-book.ts';
 import { qualityInEnglish } from './en-quality.ts';
 import { paperInEnglish } from './en-paper.ts';
 import { picturesInEnglish } from './en-pictures.ts';
+import { listsIn } from './formats.ts';
 
 const ones = [
   'zero',
@@ -49,7 +50,7 @@ function inWords(n: number): string {
 }
 
 function listed(items: readonly string[]): string {
-  return new Intl.ListFormat('en', { type: 'conjunction' }).format(items);
+  return listsIn('en').format(items);
 }
 
 /** "kindergarten and grade one", "grades two and three". */

@@ -1,6 +1,7 @@
 import { esBookletFile } from './es-booklet-file.ts';
 import { count, esBookletScreen } from './es-booklet-screen.ts';
 import type { enBooklet } from './en-booklet.ts';
+import { listsIn } from './formats.ts';
 
 /** Spanish phrases of the booklet. A child is spoken to with "tú". */
 
@@ -14,7 +15,7 @@ export const esBooklet: typeof enBooklet = {
   chooseNote: 'Encierra el tuyo en un círculo. Puede ir en lugar de tu nombre.',
   open: (opening) => `Doble página ${String(opening)}`,
   answer: (ways) => `Puedes ${ways}.`,
-  or: (ways) => new Intl.ListFormat('es', { type: 'disjunction' }).format(ways),
+  or: (ways) => listsIn('es', 'disjunction').format(ways),
   frames: 'Puedes empezar así:',
   bank: 'Palabras que ayudan:',
   lines: 'Renglones para escribir',

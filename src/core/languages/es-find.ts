@@ -1,8 +1,9 @@
 import type { findInEnglish } from './en-find.ts';
+import { numbersIn } from './formats.ts';
 
 /** Spanish for finding a book: the search, and the index at the back of the library. */
 
-const count = (n: number) => `${new Intl.NumberFormat('es').format(n)} ${n === 1 ? 'libro' : 'libros'}`;
+const count = (n: number) => `${numbersIn('es').format(n)} ${n === 1 ? 'libro' : 'libros'}`;
 
 export const findInSpanish: typeof findInEnglish = {
   title: 'Buscar un libro',

@@ -4,6 +4,7 @@ import { altTextInSpanish } from './es-findings-alt-text.ts';
 import { libraryFindingsInSpanish } from './es-findings-library.ts';
 import { lookFindingsInSpanish } from './es-findings-look.ts';
 import { balanceInSpanish } from './es-findings-balance.ts';
+import { listsIn } from './formats.ts';
 
 const kinds = { text: 'un texto', number: 'un número', 'whole number': 'un número entero', list: 'una lista (líneas que empiezan con "- ")', group: 'un grupo de campos', 'yes or no': 'true o false' };
 const within = (place: string) => (place === '' ? '' : ` en "${place}"`);
@@ -11,7 +12,7 @@ const meant = (suggestion: string | undefined) => (suggestion === undefined ? ''
 const found = (text: string) => (text === '[list]' ? 'una lista' : text === '[group]' ? 'un grupo de campos' : text === '' ? 'nada' : `"${text}"`);
 
 const gradesFromTo = (low: number, high: number) => (low === high ? `grado ${String(low)}` : `los grados ${String(low)} a ${String(high)}`);
-const linesThatCost = (lines: readonly number[]) => (lines.length === 0 ? '' : `Empiece por ${lines.length === 1 ? 'la línea' : 'las líneas'} ${new Intl.ListFormat('es').format(lines.map(String))}.`);
+const linesThatCost = (lines: readonly number[]) => (lines.length === 0 ? '' : `Empiece por ${lines.length === 1 ? 'la línea' : 'las líneas'} ${listsIn('es').format(lines.map(String))}.`);
 
 const yamlProblems: Readonly<Record<string, string>> = {
   BAD_INDENT: 'Las líneas no están alineadas aquí. Ponga el mismo número de espacios delante de los campos que van juntos.',

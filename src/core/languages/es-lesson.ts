@@ -1,9 +1,10 @@
 import type { LessonPhrases } from './en-lesson.ts';
+import { listsIn } from './formats.ts';
 
 /** The lesson's own phrases in Spanish. */
 
 const count = (n: number, one: string, many: string) => `${String(n)} ${n === 1 ? one : many}`;
-const listed = (items: readonly string[]) => new Intl.ListFormat('es', { type: 'conjunction' }).format(items);
+const listed = (items: readonly string[]) => listsIn('es').format(items);
 const minutes = (n: number) => count(n, 'minuto', 'minutos');
 const stops = (numbers: readonly number[]) => `${numbers.length === 1 ? 'la pausa' : 'las pausas'} ${listed(numbers.map(String))}`;
 const span = (seconds: number) => {

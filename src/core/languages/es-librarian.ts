@@ -1,6 +1,7 @@
 import type { LibrarianPhrases } from './en-librarian.ts';
+import { numbersIn } from './formats.ts';
 
-const count = (n: number, one: string, many: string) => `${new Intl.NumberFormat('es').format(n)} ${n === 1 ? one : many}`;
+const count = (n: number, one: string, many: string) => `${numbersIn('es').format(n)} ${n === 1 ? one : many}`;
 const guides = (n: number) => count(n, 'guía', 'guías');
 
 /** Spanish phrases of the page for whoever looks after a library. */
@@ -36,7 +37,7 @@ export const librarianInSpanish: LibrarianPhrases = {
   pastNote: 'Dos años después de la última revisión conviene leerla de nuevo. Es práctica común, sin fuente.',
   lastLooked: 'Última revisión',
   morePast: (n) => `Y ${guides(n)} más, revisadas después que estas.`,
-  never: (n) => `${n === 1 ? 'Una guía no dice' : `${new Intl.NumberFormat('es').format(n)} guías no dicen`} cuándo se revisó.`,
+  never: (n) => `${n === 1 ? 'Una guía no dice' : `${numbersIn('es').format(n)} guías no dicen`} cuándo se revisó.`,
 
   coverage: 'Grados y destrezas',
   coverageIn: (language) => `Grados y destrezas, ${language}`,

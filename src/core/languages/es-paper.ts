@@ -1,9 +1,10 @@
 import type { paperInEnglish } from './en-paper.ts';
+import { listsIn } from './formats.ts';
 
 /** Spanish for what is printed. Grown-ups are addressed with "usted", children with "tú". */
 
 const count = (n: number, one: string, many: string) => `${String(n)} ${n === 1 ? one : many}`;
-const listed = (items: readonly string[]) => new Intl.ListFormat('es', { type: 'conjunction' }).format(items);
+const listed = (items: readonly string[]) => listsIn('es').format(items);
 const stops = (numbers: readonly number[]) => `${numbers.length === 1 ? 'la pausa' : 'las pausas'} ${listed(numbers.map(String))}`;
 
 export const paperInSpanish: typeof paperInEnglish = {

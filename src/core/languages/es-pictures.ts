@@ -1,9 +1,10 @@
 import type { PicturePhrases } from './en-pictures.ts';
+import { listsIn } from './formats.ts';
 
 /** The phrases of a pack's pictures in Spanish. */
 
 const count = (n: number, one: string, many: string) => `${String(n)} ${n === 1 ? one : many}`;
-const listed = (items: readonly string[]) => new Intl.ListFormat('es', { type: 'conjunction' }).format(items);
+const listed = (items: readonly string[]) => listsIn('es').format(items);
 
 const spent: PicturePhrases['spent'] = {
   title: 'En qué se van los minutos',

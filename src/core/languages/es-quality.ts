@@ -1,10 +1,11 @@
 import type { EstimateToSay, QualityPhrases } from './en-quality.ts';
+import { listsIn, numbersIn } from './formats.ts';
 
 /** Spanish phrases of the page that shows how packs measure up. */
 
-const number = (n: number) => new Intl.NumberFormat('es').format(n);
+const number = (n: number) => numbersIn('es').format(n);
 const count = (n: number, one: string, many: string) => `${number(n)} ${n === 1 ? one : many}`;
-const list = (items: readonly string[]) => new Intl.ListFormat('es').format(items);
+const list = (items: readonly string[]) => listsIn('es').format(items);
 
 function estimate(found: EstimateToSay): string {
   switch (found.kind) {
@@ -47,7 +48,7 @@ export const qualityInSpanish: QualityPhrases = {
   pictures: 'Dibujos descritos',
   ofPictures: (described, all) => (all === 0 ? 'sin dibujos' : `${String(described)} de ${String(all)}`),
   withFindings: 'Con algún aviso de las revisiones',
-  ofAll: (n, all) => `${String(n)} de ${String(all)}${all === 0 ? '' : `, el ${new Intl.NumberFormat('es', { style: 'percent' }).format(n / all)}`}`,
+  ofAll: (n, all) => `${String(n)} de ${String(all)}${all === 0 ? '' : `, el ${numbersIn('es', { style: 'percent' }).format(n / all)}`}`,
   keptOff: 'Sin publicar',
   keptOffNote: (n) => `${count(n, 'guía', 'guías')}, hasta que se corrija; «bookfellow check» dice por qué`,
   coverage: 'Grados e idiomas',

@@ -1,8 +1,9 @@
 import type { sameBookInEnglish } from './en-same-book.ts';
+import { numbersIn } from './formats.ts';
 
 /** Spanish for the page that shows packs of one book beside each other. */
 
-const books = (n: number) => `${new Intl.NumberFormat('es').format(n)} ${n === 1 ? 'libro' : 'libros'}`;
+const books = (n: number) => `${numbersIn('es').format(n)} ${n === 1 ? 'libro' : 'libros'}`;
 
 export const sameBookInSpanish: typeof sameBookInEnglish = {
   title: 'El mismo libro dos veces',

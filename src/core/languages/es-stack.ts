@@ -1,9 +1,10 @@
 import type { StackPhrases } from './en-stack.ts';
+import { listsIn } from './formats.ts';
 
 /** Frases en español de la pila de cuadernillos. */
 
 const count = (n: number, one: string, many: string) => `${String(n)} ${n === 1 ? one : many}`;
-const listed = (items: readonly string[]) => new Intl.ListFormat('es', { type: 'conjunction' }).format(items);
+const listed = (items: readonly string[]) => listsIn('es').format(items);
 const told = (words: readonly (readonly [word: string, n: number])[]) => listed(words.map(([word, n]) => `${word} ${String(n)}`));
 const booklets = (n: number) => count(n, 'cuadernillo', 'cuadernillos');
 const children = (n: number) => count(n, 'niño', 'niños');

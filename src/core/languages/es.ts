@@ -14,6 +14,7 @@ import { paperInSpanish } from './es-paper.ts';
 import type { Phrases } from './en.ts';
 import { lessonInSpanish } from './es-lesson.ts';
 import { picturesInSpanish } from './es-pictures.ts';
+import { listsIn } from './formats.ts';
 
 /** Spanish as it is written in Latin America. */
 
@@ -66,7 +67,7 @@ function beforeNoun(n: number): string {
 }
 
 function listed(items: readonly string[]): string {
-  return new Intl.ListFormat('es', { type: 'conjunction' }).format(items);
+  return listsIn('es').format(items);
 }
 
 const ordinals = ['', 'primer', 'segundo', 'tercer', 'cuarto'];
