@@ -1,5 +1,5 @@
 import matter from 'gray-matter';
-import { isAlias, isCollection, isMap, isPair, isScalar, isSeq, LineCounter, parseDocument, visit, type Document, type YAMLMap } from 'yaml';
+import { isAlias, isMap, isNode, isScalar, isSeq, LineCounter, parseDocument, type Document, type YAMLMap } from 'yaml';
 import { finding, type Finding, type Outcome, type Place } from '../finding.ts';
 import type { Places } from './pack.ts';
 import { strangeBehindSigns } from './strange-characters.ts';
@@ -98,29 +98,8 @@ function readYaml(yaml: string, at: (line: number, column: number) => Place, fin
     if (problem.code === 'TAG_RESOLVE_FAILED') findings.push(finding('yaml/tag', 'stop', place, { tag: wordAt(yaml, problem.pos[0]) }));
     else findings.push(finding('yaml/syntax', 'stop', place, { problem: problem.code }));
   }
-  let values = 0;
-  visit(document, {
-    Node(_, node, path) {
-      const offset = node.range?.[0] ?? 0;
-      values += 1;
-      // Brackets in quotes can hide depth from the look at the lines above.
-      const tooMuch = values > mostValues && !findings.some(isRefused) ? finding('yaml/too-many', 'stop', where(offset), { most: mostValues }) : undefined;
-      const tooLow = path.filter(isCollection).length >= deepest ? finding('yaml/too-deep', 'stop', where(offset), { most: deepest }) : undefined;
-      const refused = tooMuch ?? tooLow;
-      if (refused) {
-        findings.push(refused);
-        return visit.BREAK;
-      }
-      const hidden = isScalar(node) && typeof node.value === 'string' ? strangeBehindSigns(node.value, yaml.slice(offset, node.range?.[1])) : undefined;
-      if (hidden !== undefined) findings.push(finding('file/control-character', 'stop', where(offset), { character: hidden }));
-      if (isAlias(node)) findings.push(finding('yaml/alias', 'stop', where(offset), { name: node.source.slice(0, 40) }));
-      else if (node.tag?.startsWith('!') && !findings.some((each) => each.code === 'yaml/tag')) findings.push(finding('yaml/tag', 'stop', where(offset), { tag: node.tag.slice(0, 40) }));
-      if (isMap(node)) for (const again of repeatedFields(node)) findings.push(finding('yaml/duplicate', 'stop', where(again), { field: wordAt(yaml, again) }));
-      return undefined;
-    },
-  });
+  lookThrough(document, yaml, where, findings, places);
   if (findings.some(isRefused)) return {};
-  notePlaces(document, (offset) => lineCounter.linePos(offset), places);
   const data: unknown = plain(document.contents);
   if (data === '' || data === null) return {};
   if (typeof data !== 'object' || Array.isArray(data)) {
@@ -153,32 +132,59 @@ function plain(node: unknown): unknown {
   return '';
 }
 
-function notePlaces(document: Document.Parsed, linePos: (offset: number) => { line: number; col: number }, places: Record<string, readonly [number, number]>): void {
+/** One walk over the tree: what may not be there is told, and where each field stands is noted. */
+function lookThrough(document: Document.Parsed, yaml: string, where: (offset: number) => Place, findings: Finding[], places: Record<string, readonly [number, number]>): void {
+  let values = 0;
+  let refused = findings.some(isRefused);
+  let tagTold = findings.some((each) => each.code === 'yaml/tag');
+  const stop = (found: Finding): void => {
+    findings.push(found);
+    refused = true;
+  };
   const note = (path: string, offset: number | undefined): void => {
     if (offset === undefined) return;
-    const { line, col } = linePos(offset);
-    places[path] = [line, col];
+    const { line, column } = where(offset);
+    places[path] = [line, column];
   };
-  const walk = (node: unknown, path: string): void => {
-    if (!isCollection(node)) return;
-    node.items.forEach((item, index) => {
-      if (isPair(item)) {
-        const key = isScalar(item.key) ? String(item.key.value) : '';
-        const below = path === '' ? key : `${path}.${key}`;
-        const keyRange = isScalar(item.key) ? item.key.range?.[0] : undefined;
-        const valueRange = isScalar(item.value) && item.value.value !== '' ? item.value.range?.[0] : keyRange;
-        note(below, valueRange);
-        note(`${below}.*`, keyRange);
-        walk(item.value, below);
-      } else {
+  /** A scalar, or a collection with all below it. False once it is too much. */
+  const look = (node: unknown, path: string, depth: number): boolean => {
+    if (!isNode(node)) return true;
+    const offset = node.range?.[0] ?? 0;
+    values += 1;
+    // Brackets in quotes can hide depth from the look at the lines above.
+    const tooMuch = values > mostValues && !refused ? finding('yaml/too-many', 'stop', where(offset), { most: mostValues }) : undefined;
+    const tooLow = depth >= deepest ? finding('yaml/too-deep', 'stop', where(offset), { most: deepest }) : undefined;
+    const most = tooMuch ?? tooLow;
+    if (most) {
+      stop(most);
+      return false;
+    }
+    const hidden = isScalar(node) && typeof node.value === 'string' ? strangeBehindSigns(node.value, yaml.slice(offset, node.range?.[1])) : undefined;
+    if (hidden !== undefined) findings.push(finding('file/control-character', 'stop', where(offset), { character: hidden }));
+    if (isAlias(node)) stop(finding('yaml/alias', 'stop', where(offset), { name: node.source.slice(0, 40) }));
+    else if (node.tag?.startsWith('!') && !tagTold) {
+      tagTold = true;
+      stop(finding('yaml/tag', 'stop', where(offset), { tag: node.tag.slice(0, 40) }));
+    }
+    if (isMap(node)) for (const again of repeatedFields(node)) stop(finding('yaml/duplicate', 'stop', where(again), { field: wordAt(yaml, again) }));
+    if (isSeq(node))
+      return node.items.every((item, index) => {
         const below = path === '' ? String(index) : `${path}.${String(index)}`;
         note(below, (item as { range?: [number, number, number] | null }).range?.[0]);
-        walk(item, below);
-      }
+        return look(item, below, depth + 1);
+      });
+    if (!isMap(node)) return true;
+    return node.items.every(({ key, value }) => {
+      const name = isScalar(key) ? String(key.value) : '';
+      const below = path === '' ? name : `${path}.${name}`;
+      const keyStart = isScalar(key) ? key.range?.[0] : undefined;
+      note(below, isScalar(value) && value.value !== '' ? value.range?.[0] : keyStart);
+      note(`${below}.*`, keyStart);
+      return look(key, '', depth + 1) && look(value, below, depth + 1);
     });
   };
   places[''] = [2, 1];
-  walk(document.contents, '');
+  look(document.contents, '', 0);
 }
 
 /** The word at an offset, for a message: a field's name or a tag. */
