@@ -53,6 +53,7 @@ export interface FactsOf {
   'pack/blank': { readonly field: string };
   'more/of-the-same': { readonly code: string; readonly more: number };
   'body/too-deep': { readonly most: number };
+  'body/too-long': { readonly most: number; readonly found: number };
   'body/comment': Record<never, never>;
   'body/comment-unclosed': Record<never, never>;
   'body/link-refused': { readonly link: string };

@@ -36,6 +36,11 @@ export const whole = process.env['BOOKFELLOW_WHOLE'] === '1';
 /** A size as it stands in the list of faults; a twentieth of it in an ordinary run. */
 export const many = (count: number): number => (whole ? count : Math.ceil(count / 20));
 
+/** Most characters of a body that is read at all. */
+const longest = 60_000;
+/** A part repeated as often as the list of faults has it, or as fits into a share of a body; a twentieth of that in an ordinary run. */
+export const fill = (part: string, count: number, share = 1): string => part.repeat(many(Math.min(count, Math.floor((longest * share - 100) / part.length))));
+
 /** The sound pack with a body of one's own. */
 export const withBody = (body: string | Buffer): Buffer => Buffer.concat([Buffer.from(`${front}\n`), Buffer.from(body), Buffer.from('\n')]);
 /** The sound pack with a part of its text exchanged. */

@@ -26,6 +26,7 @@ const shownElsewhere: Partial<Record<Code, string>> = {
   'folder/name': 'test/build/read-content.test.ts',
   'folder/no-pack': 'test/build/read-content.test.ts',
   'yaml/too-many': 'test/core/pack/limits.test.ts',
+  'body/too-long': 'test/core/pack/limits.test.ts',
   'source/folder': 'test/build/sources.test.ts',
   'source/clash': 'test/build/sources.test.ts',
   'library/contrast': 'test/core/pack/theme.test.ts',

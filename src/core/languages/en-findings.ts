@@ -65,6 +65,8 @@ export const findingsInEnglish: FindingSentences = {
   'pack/two-of-a-language': (f) => `This pack and ${f.other} are both in "${f.language}". Keep one of the two.`,
   'pack/blank': (f) => (f.field === '' ? 'This part of the text is still a blank.' : `"${f.field}" is still a blank.`) + ' Write your own text in place of « … », or delete it.',
   'more/of-the-same': (f) => `… and ${String(f.more)} more of the same kind (${f.code}).`,
+  'body/too-long': (f) =>
+    `The text below the front matter has ${String(f.found)} characters; a pack may have ${String(f.most)}, and a usual one has 1000. What is this long may be a mistake in pasting. Shorten it.`,
   'body/too-deep': (f) => `Lists or quotes stand inside one another more than ${String(f.most)} deep. Use fewer levels.`,
   'body/comment': () => 'This remark (<!-- … -->) is left out of the pages.',
   'body/comment-unclosed': () => 'A remark begins here with "<!--" and never ends. Add "-->" where it ends.',

@@ -60,6 +60,7 @@ export const findingsInSpanish: FindingSentences = {
   'pack/two-of-a-language': (f) => `Este paquete y ${f.other} están los dos en "${f.language}". Deje uno de los dos.`,
   'pack/blank': (f) => (f.field === '' ? 'Esta parte del texto sigue en blanco.' : `"${f.field}" sigue en blanco.`) + ' Escriba su propio texto en lugar de « … », o bórrelo.',
   'more/of-the-same': (f) => `… y ${String(f.more)} más del mismo tipo (${f.code}).`,
+  'body/too-long': (f) => `El texto debajo de la cabecera tiene ${String(f.found)} caracteres; puede tener ${String(f.most)}, y lo habitual son 1000. Quizá se pegó algo de más. Acórtelo.`,
   'body/too-deep': (f) => `Hay listas o citas anidadas en más de ${String(f.most)} niveles. Use menos.`,
   'body/comment': () => 'Este comentario (<!-- … -->) no sale en las páginas.',
   'body/comment-unclosed': () => 'Aquí empieza un comentario con "<!--" y no termina nunca. Añada "-->" donde acaba.',

@@ -13,6 +13,8 @@ import { strangeBehindSigns } from './strange-characters.ts';
 const linkSchemes = new Set(['http', 'https', 'mailto', 'tel']);
 /** Lists and quotes inside one another. */
 const deepest = 20;
+/** Characters of one body. A usual one has 1,000; a page of half a million opens on no phone, and much that is cheap to read is dear to show. */
+const longest = 60_000;
 
 /** True for a link that may stand in a published page. */
 export function isAllowedLink(link: string): boolean {
@@ -27,6 +29,10 @@ export function isAllowedLink(link: string): boolean {
 export function readBody(markdown: string, firstLine: number, file: string, pictures: readonly string[]): { body: Body; findings: readonly Finding[] } {
   const findings: Finding[] = [];
   const at = (line: number) => ({ file, line: firstLine + line, column: 1 });
+  if (markdown.length > longest) {
+    findings.push(finding('body/too-long', 'stop', at(0), { most: longest, found: markdown.length }));
+    return { body: { markdown: '', firstLine, blocks: [], pictures: [], asides: [] }, findings };
+  }
   const stripped = withoutRemarks(markdown);
   for (const line of stripped.comments) findings.push(finding('body/comment', 'note', at(line), {}));
   if (stripped.unclosed !== undefined) findings.push(finding('body/comment-unclosed', 'stop', at(stripped.unclosed), {}));

@@ -56,8 +56,14 @@ test('a picture is all that a link holds, or one thing of several', () => {
   ]);
 });
 
-test('a paragraph of 40,000 pictures has as many', () => {
-  expect(readBodyOf('![](a)'.repeat(40_000)).value?.body.pictures).toHaveLength(40_000);
+test('a paragraph of 10,000 pictures has as many', () => {
+  expect(readBodyOf('![](a)'.repeat(10_000)).value?.body.pictures).toHaveLength(10_000);
+});
+
+test('a body of 60,000 characters is read, and of one more it is told that it is too long', () => {
+  const longest = 'word '.repeat(12_000);
+  expect(readBodyOf(longest).findings).toEqual([]);
+  expect(readBodyOf(`${longest}.`).findings).toEqual([{ code: 'body/too-long', level: 'stop', place: { file: 'pack.md', line: 12, column: 1 }, facts: { most: 60_000, found: 60_001 } }]);
 });
 
 describe('characters that may not be there', () => {
