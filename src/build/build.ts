@@ -2,6 +2,7 @@ import { mkdir } from 'node:fs/promises';
 import { dirname, join, relative, resolve } from 'node:path';
 import { inOrder, stops, type Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
+import type { PlannedPack } from '../core/plan/plan.ts';
 import { findFiles } from '../outputs/find-files.ts';
 import { withLineage } from '../outputs/lineage.ts';
 import { textOutputs } from '../outputs/output.ts';
@@ -194,8 +195,10 @@ async function showPacks(sound: readonly Looked[], { library, roots }: Pick<Cont
   const files = new Map<string, Shown['files'][number]>();
   const findings: Finding[] = [];
   const all = sound.flatMap((each) => each.pack ?? []);
+  const bySlug = new Map<string, PlannedPack[]>();
+  for (const pack of all) bySlug.set(pack.slug, [...(bySlug.get(pack.slug) ?? []), pack]);
   for (const [index, pack] of all.entries()) {
-    const one = await showPack(pack, all, library, join(dirname(onDisk(roots, pack.file)), 'pictures'), options.cache);
+    const one = await showPack(pack, bySlug.get(pack.slug) ?? [], library, join(dirname(onDisk(roots, pack.file)), 'pictures'), options.cache);
     findings.push(...one.findings);
     if (!stops(one.findings)) {
       packs.push(one.shown);

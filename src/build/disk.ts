@@ -1,9 +1,12 @@
-import { lstat, readdir, readFile } from 'node:fs/promises';
+import { lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { finding, type Finding, type Place } from '../core/finding.ts';
 import { slugOf } from './slug.ts';
 
-/** The few ways in which content is read from the disk. Links are told and never followed, and sizes are bounded. */
+/**
+ * The few ways in which content is read from the disk. Links are told and never followed, and sizes are bounded. A call that waits
+ * for nobody costs a third of one that is handed to another thread, and a library has tens of thousands of small files.
+ */
 
 /** A folder that content is read from: the library's own, or a source's. */
 export interface Root {
@@ -22,18 +25,18 @@ export function placeIn(root: Root, path: string): Place {
 }
 
 /** The text of a file, or undefined with a finding. Links, devices, giants and files that are no UTF-8 text are not read. */
-export async function readText(root: Root, path: string, findings: Finding[], optional: boolean): Promise<string | undefined> {
+export function readText(root: Root, path: string, findings: Finding[], optional: boolean): string | undefined {
   const place = placeIn(root, path);
   const name = path.slice(path.lastIndexOf('/') + 1);
-  const status = await statusOf(join(root.at, path));
+  const status = statusOf(join(root.at, path));
   if (status === 'missing' && optional) return undefined;
   if (status === 'link') return told(findings, finding('file/link', 'stop', place, { name }));
   if (status !== 'file' && status !== 'missing') return told(findings, finding('file/not-a-file', 'stop', place, { name }));
   try {
     // Asked before it is read: a file of gigabytes would not fit.
-    const { size } = await lstat(join(root.at, path));
+    const { size } = lstatSync(join(root.at, path));
     if (size > mostKilobytes * 1024) return told(findings, finding('file/too-big', 'stop', place, { kilobytes: Math.ceil(size / 1024), most: mostKilobytes }));
-    const bytes = await readFile(join(root.at, path));
+    const bytes = readFileSync(join(root.at, path));
     const strange = encodingOf(bytes);
     if (strange !== undefined) return told(findings, finding('file/encoding', 'stop', place, { found: strange }));
     return bytes.toString('utf8');
@@ -59,10 +62,10 @@ function encodingOf(bytes: Buffer): string | undefined {
 }
 
 /** Names in a folder, sorted. Read as bytes: a name that is no UTF-8 would otherwise fail later, with no file named. */
-export async function namesIn(root: Root, path: string, findings: Finding[]): Promise<readonly string[]> {
+export function namesIn(root: Root, path: string, findings: Finding[]): readonly string[] {
   let entries: Buffer[];
   try {
-    entries = await readdir(join(root.at, path), { encoding: 'buffer' });
+    entries = readdirSync(join(root.at, path), { encoding: 'buffer' });
   } catch (error) {
     findings.push(finding('file/unreadable', 'stop', placeIn(root, path), { reason: reasonOf(error) }));
     return [];
@@ -82,9 +85,9 @@ export function reasonOf(error: unknown): string {
 }
 
 /** What stands at a path; a link is a link, wherever it leads. */
-export async function statusOf(path: string): Promise<'file' | 'folder' | 'link' | 'other' | 'missing'> {
+export function statusOf(path: string): 'file' | 'folder' | 'link' | 'other' | 'missing' {
   try {
-    const status = await lstat(path);
+    const status = lstatSync(path);
     if (status.isSymbolicLink()) return 'link';
     if (status.isDirectory()) return 'folder';
     return status.isFile() ? 'file' : 'other';

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readFile } from 'node:fs/promises';
+import { readFileSync } from 'node:fs';
+import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { deserialize, serialize } from 'node:v8';
 import { retirementAhead } from '../core/check/check-retired.ts';
@@ -52,7 +53,7 @@ export async function packKeeper(library: Library, cache: string | undefined): P
       if (retired) return { ...retired, source: nameOf(source) };
       const mark = hashOf(around + JSON.stringify(source));
       const path = folder === undefined ? undefined : join(folder, mark);
-      const kept = path === undefined ? undefined : await readKept(path);
+      const kept = path === undefined ? undefined : readKept(path);
       const { pack, findings } = kept ?? lookAt(source, library);
       if (path !== undefined) {
         used.add(path);
@@ -88,11 +89,19 @@ function nearTop(places: Places): Places {
 /** Bytes of the hash that stands before each kept pack, so that a damaged one is not believed. */
 const hashLength = 32;
 
-async function readKept(path: string): Promise<Kept | undefined> {
-  const bytes = await readFile(path).catch(() => undefined);
+function readKept(path: string): Kept | undefined {
+  const bytes = bytesAt(path);
   if (bytes === undefined) return undefined;
   const content = bytes.subarray(hashLength);
   return sha256(content).equals(bytes.subarray(0, hashLength)) ? (deserialize(content) as Kept) : undefined;
+}
+
+function bytesAt(path: string): Buffer | undefined {
+  try {
+    return readFileSync(path);
+  } catch {
+    return undefined;
+  }
 }
 
 /** A cache that cannot be written to is a slower build and no fault. */

@@ -39,8 +39,8 @@ export async function packAgain(around: Around, path: string): Promise<ReadonlyM
     const old = before.find(({ pack }) => pack.file === source.file);
     const { pack, findings } = await keeper.look(source, today);
     if (!old || !pack || stops(findings) || pack.language !== old.pack.language || pack.by.basedOn !== old.pack.by.basedOn) return undefined;
-    const all = packs.map((each) => (each === old ? pack : each.pack));
-    const one = await showPack(pack, all, library, join(dirname(onDisk(content.roots, pack.file)), 'pictures'), cache);
+    const versions = packs.filter((each) => each.pack.slug === slug).map((each) => (each === old ? pack : each.pack));
+    const one = await showPack(pack, versions, library, join(dirname(onDisk(content.roots, pack.file)), 'pictures'), cache);
     if (stops(one.findings) || JSON.stringify([one.shown.pictures, one.shown.recording]) !== JSON.stringify([old.pictures, old.recording])) return undefined;
     for (const page of around.pagesOf({ ...old, pack, bodyHtml: one.shown.bodyHtml })) pages.set(fileOf(page.url).split('/').join(sep), pageHtml(page));
   }

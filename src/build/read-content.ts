@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import { finding, type Finding } from '../core/finding.ts';
 import { defaultLibrary, readLibrary, type Library } from '../core/pack/library.ts';
 import type { OwnPart } from '../core/pack/own-parts.ts';
@@ -41,21 +42,25 @@ const pageFile = /^([a-z0-9]+(?:-[a-z0-9]+)*)(?:\.([a-z]{2,3}))?\.md$/;
 export async function readContent(content: string): Promise<Content> {
   const root: Root = { at: content, label: '' };
   const findings: Finding[] = [];
-  const settings = readLibrary(await readText(root, 'library.yaml', findings, true), 'library.yaml', await readLibraryPictures(root));
+  const settings = readLibrary(readText(root, 'library.yaml', findings, true), 'library.yaml', await readLibraryPictures(root));
   findings.push(...settings.findings);
   const library = settings.value ?? defaultLibrary;
-  const roster = await readRoster(root, 'private', findings);
-  const own = await ownFolders(root, library, findings);
+  const roster = readRoster(root, 'private', findings);
+  const own = ownFolders(root, library, findings);
   const others = await readSources(content, library.sources ?? [], (index) => settings.placeOf('sources', index), own, findings);
   const sources: Source[] = [];
-  for (const folder of own.filter(({ slug }) => !others.clashing.has(slug))) sources.push(...(await readPackFolder(root, folder, roster, findings)));
+  for (const [index, folder] of own.filter(({ slug }) => !others.clashing.has(slug)).entries()) {
+    sources.push(...(await readPackFolder(root, folder, roster, findings)));
+    // The preview answers in between.
+    if (index % 64 === 63) await nextTurn();
+  }
   for (const each of others.roots) {
-    const names = together(roster, await readRoster(each.root, 'private', findings));
+    const names = together(roster, readRoster(each.root, 'private', findings));
     for (const folder of each.folders) sources.push(...(await readPackFolder(each.root, folder, names, findings)));
   }
   const otherRoots = others.roots.map((each) => each.root);
-  const layouts = await readLayouts(root, library, otherRoots, findings);
-  return { library, sources, pages: await readPages(root, findings), layouts, roots: [root, ...otherRoots], roster, findings };
+  const layouts = readLayouts(root, library, otherRoots, findings);
+  return { library, sources, pages: readPages(root, findings), layouts, roots: [root, ...otherRoots], roster, findings };
 }
 
 /** Where a file of a finding lies on this machine. */
@@ -66,12 +71,12 @@ export function onDisk(roots: readonly Root[], file: string): string {
 }
 
 /** The folders in `packs/`. A library of sources alone needs none. */
-async function ownFolders(root: Root, { sources = [] }: Library, findings: Finding[]): Promise<readonly PackFolder[]> {
-  if (sources.length > 0 && (await statusOf(join(root.at, 'packs'))) === 'missing') return [];
+function ownFolders(root: Root, { sources = [] }: Library, findings: Finding[]): readonly PackFolder[] {
+  if (sources.length > 0 && statusOf(join(root.at, 'packs')) === 'missing') return [];
   const folders: PackFolder[] = [];
-  for (const name of await namesIn(root, 'packs', findings)) {
+  for (const name of namesIn(root, 'packs', findings)) {
     const path = `packs/${name}`;
-    const status = await statusOf(join(root.at, path));
+    const status = statusOf(join(root.at, path));
     if (status === 'link') findings.push(finding('file/link', 'stop', placeIn(root, path), { name }));
     if (status !== 'folder') continue;
     const slug = slugOf(name);
@@ -81,12 +86,12 @@ async function ownFolders(root: Root, { sources = [] }: Library, findings: Findi
   return folders;
 }
 
-async function readPages(root: Root, findings: Finding[]): Promise<readonly Page[]> {
+function readPages(root: Root, findings: Finding[]): readonly Page[] {
   const pages: Page[] = [];
-  if ((await statusOf(join(root.at, 'pages'))) !== 'folder') return pages;
-  for (const fileName of await namesIn(root, 'pages', findings)) {
+  if (statusOf(join(root.at, 'pages')) !== 'folder') return pages;
+  for (const fileName of namesIn(root, 'pages', findings)) {
     const match = pageFile.exec(fileName);
-    const text = match ? await readText(root, `pages/${fileName}`, findings, false) : undefined;
+    const text = match ? readText(root, `pages/${fileName}`, findings, false) : undefined;
     if (match?.[1] !== undefined && text !== undefined) pages.push({ file: `pages/${fileName}`, name: match[1], languageOfFile: match[2], text });
   }
   return pages;

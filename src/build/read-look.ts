@@ -11,19 +11,19 @@ import { inspectPicture } from './pictures.ts';
 /** The pictures beside `library.yaml`, of which one may be the logo. Links are left alone, so that nothing outside can be meant. */
 export async function readLibraryPictures(root: Root): Promise<readonly PictureFile[]> {
   const files: PictureFile[] = [];
-  for (const name of await namesIn(root, '.', [])) {
-    if (/\.(?:png|jpe?g|webp)$/i.test(name) && (await statusOf(join(root.at, name))) === 'file') files.push(await inspectPicture(join(root.at, name), name));
+  for (const name of namesIn(root, '.', [])) {
+    if (/\.(?:png|jpe?g|webp)$/i.test(name) && statusOf(join(root.at, name)) === 'file') files.push(await inspectPicture(join(root.at, name), name));
   }
   return files;
 }
 
 /** The texts of the layouts that `library.yaml` names. A folder that is also a source, or lies in one, is others' and gives none. */
-export async function readLayouts(root: Root, { layouts = [] }: Library, sources: readonly Root[], findings: Finding[]): Promise<ReadonlyMap<OwnPart, string>> {
+export function readLayouts(root: Root, { layouts = [] }: Library, sources: readonly Root[], findings: Finding[]): ReadonlyMap<OwnPart, string> {
   const texts = new Map<OwnPart, string>();
   const folder = join(root.at, 'layouts');
-  if (sources.some(({ at }) => isWithin(folder, at) || isWithin(at, folder)) || (await statusOf(folder)) !== 'folder') return texts;
+  if (sources.some(({ at }) => isWithin(folder, at) || isWithin(at, folder)) || statusOf(folder) !== 'folder') return texts;
   for (const part of layouts) {
-    const text = await readText(root, `layouts/${part}.tsx`, findings, true);
+    const text = readText(root, `layouts/${part}.tsx`, findings, true);
     if (text !== undefined) texts.set(part, text);
   }
   return texts;

@@ -1,4 +1,4 @@
-import { lstat, open } from 'node:fs/promises';
+import { closeSync, lstatSync, openSync, readSync } from 'node:fs';
 import { join } from 'node:path';
 import { finding, type Finding } from '../core/finding.ts';
 import type { PictureFile, RecordingFile, Source } from '../core/pack/pack.ts';
@@ -33,7 +33,7 @@ export function together(first: Roster, second: Roster): Roster {
 
 /** The packs of one folder, one for each language; what lies beside them belongs to all. */
 export async function readPackFolder(root: Root, { path, slug, owner, given }: PackFolder, rosterAround: Roster, findings: Finding[]): Promise<readonly Source[]> {
-  const names = await namesIn(root, path, findings);
+  const names = namesIn(root, path, findings);
   // The pack without a language in its name is the book's first; its translations follow.
   const packs = names.filter((name) => packFile.test(name)).sort((a, b) => Number(b === 'pack.md') - Number(a === 'pack.md'));
   if (packs.length === 0) {
@@ -41,14 +41,14 @@ export async function readPackFolder(root: Root, { path, slug, owner, given }: P
     return [];
   }
   const pictureFiles = await readPictures(root, `${path}/pictures`, findings);
-  const passages = await readPassages(root, `${path}/private`, findings);
-  const ownRoster = await readRoster(root, `${path}/private`, findings);
+  const passages = readPassages(root, `${path}/private`, findings);
+  const ownRoster = readRoster(root, `${path}/private`, findings);
   const roster = together(rosterAround, ownRoster);
-  const recordingFiles = await readRecordings(root, `${path}/recording`, findings);
+  const recordingFiles = readRecordings(root, `${path}/recording`, findings);
   const sources: Source[] = [];
   for (const name of packs) {
     const file = `${path}/${name}`;
-    const text = await readText(root, file, findings, false);
+    const text = readText(root, file, findings, false);
     if (text === undefined) continue;
     const languageOfFile = packFile.exec(name)?.[1];
     const otherPassages = [...passages].filter(([language]) => language !== languageOfFile).map(([, passage]) => passage);
@@ -70,41 +70,41 @@ export async function readPackFolder(root: Root, { path, slug, owner, given }: P
 }
 
 /** The private texts of a book by the language in their names. */
-async function readPassages(root: Root, path: string, findings: Finding[]): Promise<ReadonlyMap<string | undefined, string>> {
+function readPassages(root: Root, path: string, findings: Finding[]): ReadonlyMap<string | undefined, string> {
   const passages = new Map<string | undefined, string>();
-  if (!(await isPrivateFolder(root, path, findings))) return passages;
-  for (const name of await namesIn(root, path, findings)) {
+  if (!isPrivateFolder(root, path, findings)) return passages;
+  for (const name of namesIn(root, path, findings)) {
     const match = passageFile.exec(name);
-    const text = match ? await readText(root, `${path}/${name}`, findings, false) : undefined;
+    const text = match ? readText(root, `${path}/${name}`, findings, false) : undefined;
     if (match && text !== undefined) passages.set(match[1], text);
   }
   return passages;
 }
 
 /** The names in a folder's `roster.txt`, one a line; a line that begins with # is a remark. `unread` where there is a roster that cannot be read. */
-export async function readRoster(root: Root, path: string, findings: Finding[]): Promise<Roster> {
-  if ((await statusOf(join(root.at, path))) !== 'folder') return [];
+export function readRoster(root: Root, path: string, findings: Finding[]): Roster {
+  if (statusOf(join(root.at, path)) !== 'folder') return [];
   const file = `${path}/roster.txt`;
-  const text = await readText(root, file, findings, true);
-  if (text === undefined) return (await statusOf(join(root.at, file))) === 'missing' ? [] : 'unread';
+  const text = readText(root, file, findings, true);
+  if (text === undefined) return statusOf(join(root.at, file)) === 'missing' ? [] : 'unread';
   const lines = text.replace(/^\ufeff/, '').split(/\r\n|[\n\r]/);
   return lines.map((line) => line.trim()).filter((line) => line !== '' && !line.startsWith('#'));
 }
 
-async function isPrivateFolder(root: Root, path: string, findings: Finding[]): Promise<boolean> {
-  const status = await statusOf(join(root.at, path));
+function isPrivateFolder(root: Root, path: string, findings: Finding[]): boolean {
+  const status = statusOf(join(root.at, path));
   if (status === 'link') findings.push(finding('file/link', 'stop', placeIn(root, path), { name: 'private' }));
   return status === 'folder';
 }
 
 async function readPictures(root: Root, path: string, findings: Finding[]): Promise<readonly PictureFile[]> {
-  const status = await statusOf(join(root.at, path));
+  const status = statusOf(join(root.at, path));
   if (status === 'link') findings.push(finding('file/link', 'stop', placeIn(root, path), { name: 'pictures' }));
   if (status !== 'folder') return [];
   const files: PictureFile[] = [];
-  for (const name of await namesIn(root, path, findings)) {
+  for (const name of namesIn(root, path, findings)) {
     if (name.startsWith('.')) continue;
-    const kind = await statusOf(join(root.at, path, name));
+    const kind = statusOf(join(root.at, path, name));
     if (kind === 'link') findings.push(finding('file/link', 'stop', placeIn(root, `${path}/${name}`), { name }));
     if (kind === 'file') files.push(await inspectPicture(join(root.at, path, name), name));
   }
@@ -112,20 +112,20 @@ async function readPictures(root: Root, path: string, findings: Finding[]): Prom
 }
 
 /** Films and captions of a pack. Of a film only the first bytes are read. */
-async function readRecordings(root: Root, path: string, findings: Finding[]): Promise<readonly RecordingFile[]> {
-  const status = await statusOf(join(root.at, path));
+function readRecordings(root: Root, path: string, findings: Finding[]): readonly RecordingFile[] {
+  const status = statusOf(join(root.at, path));
   if (status === 'link') findings.push(finding('file/link', 'stop', placeIn(root, path), { name: 'recording' }));
   if (status !== 'folder') return [];
   const files: RecordingFile[] = [];
-  for (const name of await namesIn(root, path, findings)) {
-    const kind = await statusOf(join(root.at, path, name));
+  for (const name of namesIn(root, path, findings)) {
+    const kind = statusOf(join(root.at, path, name));
     if (kind === 'link') findings.push(finding('file/link', 'stop', placeIn(root, `${path}/${name}`), { name }));
     if (kind !== 'file') continue;
-    const { size: bytes } = await lstat(join(root.at, path, name));
+    const { size: bytes } = lstatSync(join(root.at, path, name));
     if (name.endsWith('.vtt')) {
-      const text = await readText(root, `${path}/${name}`, findings, false);
+      const text = readText(root, `${path}/${name}`, findings, false);
       files.push({ name, format: 'captions', bytes, ...(text === undefined ? {} : { text }) });
-    } else files.push({ name, format: filmFormat(await firstBytes(join(root.at, path, name), 16)), bytes });
+    } else files.push({ name, format: filmFormat(firstBytes(join(root.at, path, name), 16)), bytes });
   }
   return files;
 }
@@ -136,14 +136,14 @@ function filmFormat(bytes: Buffer): RecordingFile['format'] {
   return bytes.subarray(4, 8).toString('latin1') === 'ftyp' ? 'mp4' : 'other';
 }
 
-async function firstBytes(path: string, count: number): Promise<Buffer> {
+function firstBytes(path: string, count: number): Buffer {
   try {
-    const file = await open(path);
+    const file = openSync(path, 'r');
     try {
-      const { bytesRead, buffer } = await file.read(Buffer.alloc(count), 0, count, 0);
-      return buffer.subarray(0, bytesRead);
+      const buffer = Buffer.alloc(count);
+      return buffer.subarray(0, readSync(file, buffer, 0, count, 0));
     } finally {
-      await file.close();
+      closeSync(file);
     }
   } catch {
     return Buffer.alloc(0);

@@ -32,12 +32,12 @@ export async function readSources(
   for (const [index, source] of named.entries()) {
     const root = { at: resolve(content, source.folder), label: `sources/${keyOf(source, keys)}/` };
     const refuse = (why: FactsOf['source/folder']['why']) => findings.push(finding('source/folder', 'stop', placeOf(index), { owner: source.owner, folder: source.folder, why }));
-    const status = await statusOf(root.at);
+    const status = statusOf(root.at);
     if (status !== 'folder') refuse(status === 'missing' || status === 'link' ? status : 'not a folder');
     else {
       const real = await realPathOf(root.at);
       if (seen.has(real)) refuse('twice');
-      else roots.push({ root, folders: await foldersOf(root, source, () => refuse('unreadable'), findings) });
+      else roots.push({ root, folders: foldersOf(root, source, () => refuse('unreadable'), findings) });
       seen.add(real);
     }
   }
@@ -45,21 +45,21 @@ export async function readSources(
 }
 
 /** The folders with packs: those in `packs/` where there is one, as in a library's own checkout, or else those that lie there. */
-async function foldersOf(root: Root, source: NamedSource, refuse: () => void, findings: Finding[]): Promise<readonly PackFolder[]> {
-  const inPacks = await statusOf(join(root.at, 'packs'));
+function foldersOf(root: Root, source: NamedSource, refuse: () => void, findings: Finding[]): readonly PackFolder[] {
+  const inPacks = statusOf(join(root.at, 'packs'));
   if (inPacks === 'link') {
     findings.push(finding('file/link', 'stop', placeIn(root, 'packs'), { name: 'packs' }));
     return [];
   }
   const above = inPacks === 'folder' ? 'packs/' : '';
   const listing: Finding[] = [];
-  const names = await namesIn(root, above, listing);
+  const names = namesIn(root, above, listing);
   if (listing.some(({ code }) => code === 'file/unreadable')) refuse();
   else findings.push(...listing);
   const folders: PackFolder[] = [];
   for (const name of names) {
     const path = above + name;
-    const status = await statusOf(join(root.at, path));
+    const status = statusOf(join(root.at, path));
     if (status === 'link') findings.push(finding('file/link', 'stop', placeIn(root, path), { name }));
     // What lies beside the packs of a checkout: names that must not be public, and pages of its own.
     if (status !== 'folder' || (above === '' && (name === 'private' || name === 'pages'))) continue;

@@ -18,8 +18,8 @@ export interface Shown {
   readonly findings: readonly Finding[];
 }
 
-/** A planned pack made ready to be shown: its pictures made, its body turned into HTML, its other languages found. */
-export async function showPack(pack: PlannedPack, all: readonly PlannedPack[], library: Library, folder: string, cache: string): Promise<Shown> {
+/** A planned pack made ready to be shown: its pictures made, its body turned into HTML. `allVersions` are the pack in all its languages. */
+export async function showPack(pack: PlannedPack, allVersions: readonly PlannedPack[], library: Library, folder: string, cache: string): Promise<Shown> {
   const findings: Finding[] = [];
   const files: SiteFile[] = [];
   const pictures: BuiltPicture[] = [];
@@ -35,7 +35,7 @@ export async function showPack(pack: PlannedPack, all: readonly PlannedPack[], l
   }
   const urls = packUrls(pack.slug, pack.language, library.language);
   const recording = recordingOf(pack, urls.recording, join(folder, '../recording'), files);
-  const versions = all.filter((each) => each.slug === pack.slug).map((each) => ({ language: each.language, urls: packUrls(each.slug, each.language, library.language) }));
+  const versions = allVersions.map((each) => ({ language: each.language, urls: packUrls(each.slug, each.language, library.language) }));
   const showPicture = (fileName: string, alt: string): string => {
     const picture = pictures.find((each) => each.file === fileName);
     return picture ? pictureHtml({ ...picture, alt: alt === '' ? picture.alt : alt }, (url) => linkFrom(urls.family, url)) : '';

@@ -1,3 +1,4 @@
+import { statSync } from 'node:fs';
 import { readdir, rm, stat, utimes } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 
@@ -21,11 +22,7 @@ export async function tidyCache(cache: string, used: Iterable<string>, now = Dat
   for (const kind of kinds) {
     for (const name of await readdir(join(cache, kind)).catch((): string[] => [])) {
       const path = join(cache, kind, name);
-      const age =
-        now -
-        (await stat(path)
-          .then(({ mtimeMs }) => mtimeMs)
-          .catch(() => now));
+      const age = now - (statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? now);
       // A time that is in the future comes from a clock that was set back; it is set right as well.
       if (inUse.has(`${kind}/${name}`)) {
         if (Math.abs(age) > day) await utimes(path, now / 1000, now / 1000).catch(() => undefined);

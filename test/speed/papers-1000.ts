@@ -31,7 +31,7 @@ async function sheets(): Promise<void> {
   const all = told.flatMap((each) => each.pack ?? []);
   const jobs: PdfJob[] = [];
   for (const pack of all) {
-    const { shown } = await showPack(pack, all, library, join(folder, 'content'), join(folder, 'cache'));
+    const { shown } = await showPack(pack, [pack], library, join(folder, 'content'), join(folder, 'cache'));
     for (const sheet of sheetsOf(shown, library).filter(({ kind }) => kinds.includes(kind))) jobs.push(await jobOf(sheet, new Map(), new Set()));
   }
   await set(jobs, 'cache');
