@@ -78,7 +78,7 @@ function runVitest(env: Readonly<Record<string, string>>, filters: readonly stri
   sum.failed += fine ? failed : Math.max(failed, 1);
 }
 
-// The compiler that is a program of the machine's own needs a fifth of the time; version 6 is there for eslint and the tests, which ask it about code.
+// The compiler that is a program of the machine's own needs a fifth of the time; version 6 is there for the tests that ask it about code.
 const tsc = programOf('typescript-7', 'tsc');
 const env: Record<string, string> = {};
 
@@ -89,21 +89,21 @@ await step('a browser to test with', async () => {
   if (flags.length === 0) env['BOOKFELLOW_BROWSER'] = path;
   return true;
 });
+const code = ['src', 'layouts', 'test', '.config'];
 // Two lanes of about the same length, since a small machine has two cores.
 await Promise.all([
   (async () => {
-    await check('rules for code (eslint)', [programOf('eslint'), '--config', '.config/eslint.config.js', '--max-warnings=0', 'src', 'layouts', 'test', '.config']);
-  })(),
-  (async () => {
+    const rules = ['--type-aware', '--config', '.config/oxlint.jsonc', '--report-unused-disable-directives', '--deny-warnings'];
+    await check('rules for code (oxlint)', [programOf('oxlint'), ...rules, ...code]);
     await check('types: everything (tsc)', [tsc, '--noEmit']);
     await check('types: the core without Node and without a browser (tsc -p src/core)', [tsc, '-p', 'src/core', '--noEmit']);
-    await step('the demo library, built strictly', async () => {
-      const { buildDemo } = await import('./whole-site/site.ts');
-      env['BOOKFELLOW_TEST_SITE'] = await buildDemo(scratch);
-      return true;
-    });
-    await check('format (prettier)', [programOf('prettier'), '--check', '--log-level=warn', 'src', 'layouts', 'test', '.config']);
+    await check('format (prettier)', [programOf('prettier'), '--check', '--log-level=warn', ...code]);
   })(),
+  step('the demo library, built strictly', async () => {
+    const { buildDemo } = await import('./whole-site/site.ts');
+    env['BOOKFELLOW_TEST_SITE'] = await buildDemo(scratch);
+    return true;
+  }),
 ]);
 runVitest(env, process.argv.slice(2));
 

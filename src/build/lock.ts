@@ -56,7 +56,11 @@ async function putIfFree(path: string, mark: string, token: string): Promise<boo
 async function putByOpening(path: string, mark: string): Promise<boolean> {
   try {
     const file = await open(path, 'wx');
-    await file.writeFile(mark).finally(() => file.close());
+    try {
+      await file.writeFile(mark);
+    } finally {
+      await file.close();
+    }
     return true;
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === 'EEXIST') return false;

@@ -25,7 +25,7 @@ function oneOfEachKind(all: readonly string[]): readonly string[] {
   });
 }
 
-/** Widths in CSS pixels. One page of a kind and direction of writing is asked everything once, and in another width or other colours, what may differ there; each other page of it, what depends on what it says. */
+/** Widths in CSS pixels. One page of a kind and direction of writing is asked everything once, in another width what may differ there, and one of a kind in other colours; each other page of it, what depends on what it says. */
 const looks = [
   { width: 1280, colours: 'light', rules: undefined },
   { width: 320, colours: 'light', rules: rulesOfWidth },
@@ -37,7 +37,7 @@ let context: BrowserContext | undefined;
 
 const again = [{ width: 1280, colours: 'light', rules: rulesOfContent }] as const;
 
-/** Kinds of page that have been looked at in every width and colour. */
+/** Kinds of page, and kinds with their direction, of which one has been looked at. Colours do not depend on the direction. */
 const seen = new Set<string>();
 
 test.each(pages)('/%s has nothing that axe objects to', async (path) => {
@@ -46,10 +46,10 @@ test.each(pages)('/%s has nothing that axe objects to', async (path) => {
   await page.setViewportSize({ width: 1280, height: 900 });
   await page.goto(here.server.address + path, { waitUntil: 'load' });
   const told = new Map<string, string[]>();
-  const kind = await page.evaluate(() => `${document.body.className} ${document.documentElement.dir}`);
-  const known = seen.has(kind);
-  seen.add(kind);
-  for (const { width, colours, rules } of known ? again : looks) {
+  const [kind, direction] = await page.evaluate(() => [document.body.className, document.documentElement.dir] as const);
+  const asked = seen.has(`${kind} ${direction}`) ? again : looks.filter(({ colours }) => colours === 'light' || !seen.has(kind));
+  for (const each of [kind, `${kind} ${direction}`]) seen.add(each);
+  for (const { width, colours, rules } of asked) {
     await page.setViewportSize({ width, height: 900 });
     await page.emulateMedia({ colorScheme: colours });
     for (const fault of await axeObjects(page, rules)) told.set(fault, [...(told.get(fault) ?? []), `${width} ${colours}`]);
