@@ -1,5 +1,5 @@
 /**
- * `npm run prove`: everything that is promised about faults and attacks, tried with large numbers, and one table of it. Half an hour and more.
+ * `npm run prove`: everything that is promised about faults and attacks, tried with large numbers, and one table of it. 20 to 30 minutes.
  *
  *   npm run prove                       everything
  *   npm run prove -- test/faults        only these tests; their rows take the place of earlier ones
