@@ -151,7 +151,9 @@ test('a translation has both languages beside each other, counts what is left, a
   await expect.poll(async () => (await texts(page)).join()).toContain('Ana Quillón');
   await page.reload();
   await page.locator('.pair').first().waitFor();
-  expect([await left(), await page.inputValue('#field-title'), await page.inputValue('#field-translation-checked_by')]).toEqual([all - 1, 'La carretilla vuelve a casa', 'Ana Quillón']);
+  await expect
+    .poll(async () => [await left(), await page.inputValue('#field-title'), await page.inputValue('#field-translation-checked_by')])
+    .toEqual([all - 1, 'La carretilla vuelve a casa', 'Ana Quillón']);
   await page.setViewportSize({ width: 360, height: 800 });
   const [above, below] = await places();
   expect(below?.y).toBeGreaterThan((above?.y ?? 0) + (above?.height ?? 0) - 1);
