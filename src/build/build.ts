@@ -118,8 +118,8 @@ export async function build(options: BuildOptions): Promise<Built> {
     assets,
     [...content.layouts].filter(([part]) => layouts.own[part] !== undefined),
   );
-  const staging = await stage(options.site);
-  const site = await keptSite(options.cache, staging.place, staging.folder);
+  const staging = await stage(options.site, join(options.cache, 'spare', hashOf(resolve(options.site))));
+  const site = await keptSite(options.cache, staging);
   let pages = pagesOf(toPublish);
   try {
     // A page tells how large its folder is, so the folders come first; a folder's own pages have none to offer.
@@ -138,7 +138,7 @@ export async function build(options: BuildOptions): Promise<Built> {
     ]);
     writeFiles(site, await offlineFiles({ folder: staging.folder, site, library, pages, shown: shown.packs, retired, assets, find, bundle }));
     await site.forget();
-    await site.save(await staging.publish());
+    await site.save(await staging.publish(site.notTaken()));
   } catch (error) {
     await staging.discard();
     throw error;

@@ -1,8 +1,10 @@
-import { copyFileSync, linkSync, mkdirSync, readFileSync, statSync, utimesSync, writeFileSync } from 'node:fs';
+import { copyFileSync, linkSync, readFileSync, utimesSync, writeFileSync } from 'node:fs';
 import { mkdir, rm } from 'node:fs/promises';
-import { dirname, join, resolve, sep } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { hashOf } from './code-mark.ts';
 import { readSealed, sealed, writeWhole } from './kept.ts';
+import type { Staging } from './publish.ts';
+import { fileAt } from './site-folder.ts';
 
 /**
  * The files of a new site that the old one has already. A record beside the site says of each file what it was made of (its mark),
@@ -15,9 +17,13 @@ export interface Sized {
   readonly bytes: number;
 }
 
-interface Entry extends Sized {
+interface Noted extends Sized {
   readonly mark: string;
-  /** The file's time of change in whole seconds, as it was published. */
+  /** The file's time of change in whole seconds, as it was published; absent of one that was not published yet. */
+  readonly seconds?: number;
+}
+
+interface Entry extends Noted {
   readonly seconds: number;
 }
 
@@ -32,8 +38,10 @@ export interface KeptSite {
   noteFile(url: string, mark: string): void;
   /** Size and hash of a file that was taken, written or noted; undefined of others. */
   sized(url: string): Sized | undefined;
-  /** Makes the folder in which a file is to lie. */
+  /** Makes room for a file that somebody else writes, and tells where. */
   makeRoom(url: string): string;
+  /** Files of the old site that the new one has not taken. */
+  notTaken(): readonly string[];
   /** Forgets the record before the old site goes: from here to `save` a build that is killed leaves none, and the next makes everything. */
   forget(): Promise<void>;
   /** Writes the record of the new site, given the times that its files were published with. */
@@ -42,31 +50,12 @@ export interface KeptSite {
 
 /**
  * @param cache Where the record is kept, by the site's place.
- * @param place The old site.
- * @param folder The new one; on the same disk.
+ * @param staging The place of the old site, and the folder of the new one; on the same disk.
  */
-export async function keptSite(cache: string, place: string, folder: string): Promise<KeptSite> {
+export async function keptSite(cache: string, { place, site: folder }: Pick<Staging, 'place' | 'site'>): Promise<KeptSite> {
   const file = join(cache, 'sites', `${hashOf(resolve(place))}.json`);
   const before = await readRecord(file);
-  const now = new Map<string, Sized & { readonly mark: string }>();
-  const folders = new Set([folder]);
-  /** Level by level, because asking for all levels at once costs several times as much, and a site has tens of thousands of folders. */
-  const makeFolder = (path: string): void => {
-    if (folders.has(path)) return;
-    makeFolder(dirname(path));
-    folders.add(path);
-    try {
-      mkdirSync(path);
-    } catch (error) {
-      if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
-    }
-  };
-  const makeRoom = (url: string): string => {
-    const path = join(folder, url);
-    if (!path.startsWith(folder + sep)) throw new Error(`"${url}" leads out of the site`);
-    makeFolder(dirname(path));
-    return path;
-  };
+  const now = new Map<string, Noted>();
   const note = (url: string, content: string | Uint8Array, mark: string): void => {
     now.set(url, { mark, hash: hashOf(content), bytes: typeof content === 'string' ? Buffer.byteLength(content) : content.length });
   };
@@ -75,26 +64,27 @@ export async function keptSite(cache: string, place: string, folder: string): Pr
       const entry = before.get(url);
       if (entry?.mark !== mark) return false;
       const old = join(place, url);
-      const status = statSync(old, { throwIfNoEntry: false });
-      if (!status?.isFile() || status.size !== entry.bytes || status.mtimeMs !== entry.seconds * 1000) return false;
-      sameFile(old, makeRoom(url), entry.seconds);
+      const status = fileAt(old);
+      if (status?.size !== entry.bytes || status.mtimeMs !== entry.seconds * 1000) return false;
+      if (!folder.hasSame(url, status)) sameFile(old, folder.makeRoom(url), entry.seconds);
       now.set(url, entry);
       return true;
     },
     write: (url, content, mark) => {
-      writeFileSync(makeRoom(url), content);
+      writeFileSync(folder.makeRoom(url), content);
       if (mark !== undefined) note(url, content, mark);
     },
     note,
     noteFile: (url, mark) => {
-      note(url, readFileSync(join(folder, url)), mark);
+      note(url, readFileSync(join(folder.folder, url)), mark);
     },
     sized: (url) => now.get(url),
-    makeRoom,
+    makeRoom: (url) => folder.makeRoom(url),
+    notTaken: () => [...before.keys()].filter((url) => now.get(url) !== before.get(url)),
     forget: () => rm(file, { recursive: true, force: true }),
     save: async (times) => {
-      const entries = [...now].flatMap(([url, { mark, hash, bytes }]) => {
-        const seconds = times.get(url);
+      const entries = [...now].flatMap(([url, { mark, hash, bytes, seconds: taken }]) => {
+        const seconds = times.get(url) ?? taken;
         return seconds === undefined ? [] : [[url, mark, hash, bytes, seconds] as const];
       });
       // Without a record the next build makes everything; that is slower and no fault.

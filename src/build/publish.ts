@@ -1,10 +1,12 @@
-import { readdirSync, renameSync, rmdirSync, rmSync, unlinkSync } from 'node:fs';
-import { chmod, mkdir, mkdtemp, readdir, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { renameSync, rmSync } from 'node:fs';
+import { mkdir, readdir, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { CannotPublish } from './cannot-publish.ts';
 import { exchange } from './exchange.ts';
 import { keepTimes } from './keep-times.ts';
 import { takeLock } from './lock.ts';
+import type { SiteFolder } from './site-folder.ts';
+import { beginSite, setAside } from './spare-folder.ts';
 
 /** Puts a finished site in the old one's place. Nothing of the old site is touched before the new one is whole. */
 
@@ -16,14 +18,24 @@ export interface Staging {
   readonly folder: string;
   /** Where the old site lies, if there is one. */
   readonly place: string;
-  /** Puts the new site in the old one's place, and tells with what time each file lies there, in whole seconds. */
-  publish(): Promise<ReadonlyMap<string, number>>;
+  /** What is in the folder of the new site. */
+  readonly site: SiteFolder;
+  /**
+   * Puts the new site in the old one's place, and tells with what time each new file lies there, in whole seconds.
+   *
+   * @param gone Files of the old site that the new one has not taken.
+   */
+  publish(gone?: readonly string[]): Promise<ReadonlyMap<string, number>>;
   /** Throws the unfinished site away. */
   discard(): Promise<void>;
 }
 
-/** Begins a new site beside `site`. Only one build at a time may publish to a place; a lock left by a dead process is taken over. */
-export async function stage(site: string): Promise<Staging> {
+/**
+ * Begins a new site beside `site`. Only one build at a time may publish to a place; a lock left by a dead process is taken over.
+ *
+ * @param spare Where the folders of the old site are kept for the next one, if they are; on another disk they are not.
+ */
+export async function stage(site: string, spare?: string): Promise<Staging> {
   const place = resolve(site);
   await refuseForeignFolder(place);
   await mkdir(dirname(place), { recursive: true });
@@ -32,17 +44,20 @@ export async function stage(site: string): Promise<Staging> {
   try {
     await putBack(place, old);
     await clearUnfinished(place);
-    const folder = await mkdtemp(join(dirname(place), unfinished(place)));
-    // Such a folder is its owner's alone; a web server is often another user.
-    await chmod(folder, 0o777 & ~process.umask());
+    const made = await beginSite(join(dirname(place), unfinished(place)), spare);
+    const { folder } = made;
     return {
       folder,
       place,
-      publish: async () => {
-        await writeFile(join(folder, '.gitignore'), siteMark);
-        const times = keepTimes(folder, place);
+      site: made,
+      publish: async (gone = []) => {
+        await writeFile(made.makeRoom('.gitignore'), siteMark);
+        made.clear();
+        const times = keepTimes(folder, place, made.made);
         if (!(await lock.isOurs())) throw new CannotPublish('Another build began to write this site. This one has published nothing; run it again.');
-        await swap(folder, place, old);
+        await swap(folder, place, old, (left) => {
+          setAside(left, new Set([...gone, ...made.made]), spare);
+        });
         await lock.release();
         return times;
       },
@@ -97,30 +112,13 @@ export async function siteAround(path: string): Promise<string | undefined> {
  * The new site takes the old one's name. Where the system can exchange two names in one step there is a whole site at every
  * instant, whoever kills us. Elsewhere there is none for the time between two renames, some hundredth of a millisecond.
  */
-async function swap(next: string, place: string, old: string): Promise<void> {
+async function swap(next: string, place: string, old: string, setAside: (left: string) => void): Promise<void> {
   await rm(old, { recursive: true, force: true });
   if (!(await exists(place))) await rename(next, place);
-  else if (await exchange(next, place)) remove(next);
+  else if (await exchange(next, place)) setAside(next);
   else {
     renameTwice(next, place, old);
-    remove(old);
-  }
-}
-
-/** What is left of an old site is cleared away by the next build. By hand, because Node's own way asks three times for each of tens of thousands of folders. */
-function remove(folder: string): void {
-  const empty = (path: string): void => {
-    for (const entry of readdirSync(path, { withFileTypes: true })) {
-      const below = `${path}/${entry.name}`;
-      if (entry.isDirectory()) empty(below);
-      else unlinkSync(below);
-    }
-    rmdirSync(path);
-  };
-  try {
-    empty(folder);
-  } catch {
-    return;
+    setAside(old);
   }
 }
 

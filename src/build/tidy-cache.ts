@@ -6,11 +6,11 @@ import { join, relative, sep } from 'node:path';
 const days = 30;
 const day = 24 * 60 * 60 * 1000;
 /** The parts of the cache whose entries each have a name by content and can be made again at any time. */
-const kinds = ['pictures', 'pdf', 'code', 'packs'] as const;
+const kinds = ['pictures', 'pdf', 'code', 'packs', 'spare'] as const;
 
 /**
  * Takes out of the cache what no build has used for a month, and notes what this one used.
- * An entry is a file or folder right below `pictures/`, `pdf/`, `code/` or `packs/`; its time of change says when it was last used.
+ * An entry is a file or folder right below `pictures/`, `pdf/`, `code/`, `packs/` or `spare/`; its time of change says when it was last used.
  * A file that cannot be touched or taken away is left: the cache is a convenience, and a build never fails for it.
  *
  * @param used Paths of files of the cache that this build took.

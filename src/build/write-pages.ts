@@ -17,7 +17,11 @@ export async function writePages(pages: readonly Page[], site: KeptSite, markOf:
     const mark = markOf(page);
     if (site.take(file, mark)) continue;
     if (ofPacks.has(page.view.kind)) site.write(file, pageHtml(page), mark);
-    else forEngine.push(page);
+    else {
+      // The engine writes over what is there.
+      site.makeRoom(file);
+      forEngine.push(page);
+    }
   }
   if (forEngine.length === 0) return;
   const { makePages } = await import('./eleventy.ts');

@@ -69,7 +69,7 @@ describe('publishing', () => {
     await buildSmall(library);
     const before = await textsIn(library.site);
     const staging = await stage(library.site);
-    const site = await keptSite(library.cache, staging.place, staging.folder);
+    const site = await keptSite(library.cache, staging);
     const twice = [
       { url: 'index.html', text: 'one' },
       { url: 'index.html', text: 'two' },
@@ -85,7 +85,7 @@ describe('publishing', () => {
   test('nothing is written outside the site', async () => {
     const { site, folder } = await smallLibrary({});
     const staging = await stage(site);
-    const kept = await keptSite(join(folder, 'cache'), staging.place, staging.folder);
+    const kept = await keptSite(join(folder, 'cache'), staging);
     for (const url of ['../outside.html', 'packs/../../outside.html'])
       expect(() => {
         writeFiles(kept, [{ url, text: 'here' }]);
@@ -120,7 +120,7 @@ describe('publishing', () => {
     const day = new Date('2026-09-01T08:00:00Z');
     for (const text of ['one', 'two']) {
       const staging = await stage(site);
-      writeFiles(await keptSite(join(folder, 'cache'), staging.place, staging.folder), [{ url: 'index.html', text }]);
+      writeFiles(await keptSite(join(folder, 'cache'), staging), [{ url: 'index.html', text }]);
       await utimes(join(staging.folder, 'index.html'), day, day);
       await staging.publish();
     }
