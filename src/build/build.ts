@@ -11,7 +11,7 @@ import { showRetired } from '../outputs/retired.ts';
 import type { Output, OwnLayouts, Page, ShownPack } from '../outputs/views.ts';
 import { makeAssets } from './browser-code.ts';
 import { arrivalsFile, arrivalsOf, arrivalsText, knownDays } from './arrivals.ts';
-import { bundler } from './bundle.ts';
+import { bundler, type Bundler } from './bundle.ts';
 import { codeMark, hashOf } from './code-mark.ts';
 import type { Looked } from './kept-packs.ts';
 import { keptSite, type KeptSite } from './kept-site.ts';
@@ -26,6 +26,7 @@ import { onDisk, type Content } from './read-content.ts';
 import { readWholeLibrary } from './read-library.ts';
 import { readProse } from './read-prose.ts';
 import { showPack, type Shown } from './show-pack.ts';
+import { textThreads, type TextThreads, type TextThreadsOptions } from './text-threads.ts';
 import { tidyCache } from './tidy-cache.ts';
 import { writeFiles, type SiteFile } from './write-files.ts';
 import { writePages } from './write-pages.ts';
@@ -47,9 +48,13 @@ export interface BuildOptions {
   readonly folders?: boolean;
   /** The program that sets sheets on a thread; a test puts another in its place. */
   readonly paperProgram?: URL;
+  /** Threads for packs and their pages; what is usual where nothing is said. */
+  readonly threads?: TextThreadsOptions;
   /** Told after each sheet that had to be set. */
   readonly paperProgress?: (done: number, all: number) => void;
-  /** Told after each pack of the long part of the work. */
+  /** Told after each pack that had to be read. */
+  readonly readProgress?: (done: number, all: number) => void;
+  /** Told after each page of a pack that had to be made. */
   readonly progress?: (done: number, all: number) => void;
 }
 
@@ -68,7 +73,17 @@ export interface Built {
 /** Six stages: read, check, measure, plan, render, publish. */
 export async function build(options: BuildOptions): Promise<Built> {
   await mkdir(options.cache, { recursive: true });
-  const { content, library, own, told, findings, used } = await readWholeLibrary(options.content, options.today, options.cache);
+  const bundle = await bundler(options.cache);
+  const threads = textThreads(() => Promise.resolve(bundle), options.threads);
+  try {
+    return await buildOn(threads, bundle, options);
+  } finally {
+    await threads.close();
+  }
+}
+
+async function buildOn(threads: TextThreads, bundle: Bundler, options: BuildOptions): Promise<Built> {
+  const { content, library, own, told, findings, used } = await readWholeLibrary(options.content, options.today, options.cache, threads, options.readProgress);
 
   const sound = told.filter((each) => each.pack && !stops(each.findings));
   const bare = await showPacks(sound, content, options);
@@ -77,7 +92,6 @@ export async function build(options: BuildOptions): Promise<Built> {
   const shown = { ...set, packs: withLineage(set.packs, outOfUse, library) };
   const retired = showRetired(outOfUse, shown.packs, library);
   const prose = readProse(content.pages, library, content.roster);
-  const bundle = await bundler(options.cache);
   const logo = await makeLogo(options.content, library, options.cache);
   const made = await makeAssets(bundle, library.theme);
   const assets = { ...made.assets, logo: logo.logo };
@@ -127,7 +141,7 @@ export async function build(options: BuildOptions): Promise<Built> {
       toPublish = published(await withFolders(shown.packs, packFolders({ library, pages, assets, files: [...files, ...shown.files], bundle }), site, markOf), everything, layouts.own);
       pages = pagesOf(toPublish);
     }
-    await writePages(pages, site, markOf, staging.folder, options.cache);
+    await writePages(pages, site, markOf, staging.folder, options.cache, threads, options.progress);
     const code = await codeMark();
     writeFiles(site, [
       ...files,
@@ -197,14 +211,13 @@ async function showPacks(sound: readonly Looked[], { library, roots }: Pick<Cont
   const all = sound.flatMap((each) => each.pack ?? []);
   const bySlug = new Map<string, PlannedPack[]>();
   for (const pack of all) bySlug.set(pack.slug, [...(bySlug.get(pack.slug) ?? []), pack]);
-  for (const [index, pack] of all.entries()) {
+  for (const pack of all) {
     const one = await showPack(pack, bySlug.get(pack.slug) ?? [], library, join(dirname(onDisk(roots, pack.file)), 'pictures'), options.cache);
     findings.push(...one.findings);
     if (!stops(one.findings)) {
       packs.push(one.shown);
       for (const file of one.files) files.set(file.url, file);
     }
-    options.progress?.(index + 1, all.length);
   }
   return { packs, files: [...files.values()], findings };
 }

@@ -17,7 +17,18 @@ export interface Bundle {
 }
 
 /** Folders with everything a bundle can be made from, and the list of exact versions of all that comes from outside. */
-const sources = ['src/browser', 'src/classroom', 'src/core', 'src/outputs', 'layouts', 'package-lock.json', 'src/build/browser-code.ts'];
+const sources = [
+  'src/browser',
+  'src/classroom',
+  'src/core',
+  'src/outputs',
+  'layouts',
+  'package-lock.json',
+  'src/build/browser-code.ts',
+  'src/build/text-worker.ts',
+  'src/build/text-work.ts',
+  'src/build/look-at.ts',
+];
 
 export type Asked = BuildOptions & { readonly write: false };
 
@@ -27,16 +38,16 @@ export type Bundler = (options: Asked) => Promise<Bundle>;
 /**
  * A bundler for one build: the code is looked at once.
  *
- * @param cache The library's folder for what can be made again; bundles are kept in its `code/`.
+ * @param cache The library's folder for what can be made again; bundles are kept in its `code/`. Nothing is kept where it is undefined.
  * @returns A function that throws when the code cannot be bundled; nothing is kept then.
  */
-export async function bundler(cache: string): Promise<Bundler> {
+export async function bundler(cache: string | undefined): Promise<Bundler> {
   const code = await contentOf(sources);
-  const folder = join(cache, 'code');
+  const folder = cache === undefined ? undefined : join(cache, 'code');
   return async (options) => {
     const asked = JSON.stringify(options).replaceAll(JSON.stringify(root).slice(1, -1), '');
-    const file = join(folder, `${createHash('sha256').update(code).update(asked).digest('hex').slice(0, 32)}.json`);
-    const kept = await readSealed(file);
+    const file = join(folder ?? '', `${createHash('sha256').update(code).update(asked).digest('hex').slice(0, 32)}.json`);
+    const kept = folder === undefined ? undefined : await readSealed(file);
     if (kept !== undefined) {
       const now = new Date();
       await utimes(file, now, now).catch(() => undefined);
@@ -45,6 +56,7 @@ export async function bundler(cache: string): Promise<Bundler> {
     const { outputFiles, metafile } = await build(options);
     const outputs = Object.entries(metafile?.outputs ?? {}).map(([path, { entryPoint, imports }]) => [path, { imports, ...(entryPoint !== undefined && { entryPoint }) }] as const);
     const made: Bundle = { files: outputFiles.map(({ path, text }) => ({ name: basename(path), text })), packages: packagesIn(metafile), outputs: Object.fromEntries(outputs) };
+    if (folder === undefined) return made;
     await mkdir(folder, { recursive: true });
     await writeWhole(file, sealed(JSON.stringify(made)));
     return made;

@@ -7,13 +7,15 @@ import { retirementAhead } from '../core/check/check-retired.ts';
 import { reviewDate } from '../core/check/review-date.ts';
 import type { Finding } from '../core/finding.ts';
 import type { Library } from '../core/pack/library.ts';
-import type { Places, Source } from '../core/pack/pack.ts';
+import type { Source } from '../core/pack/pack.ts';
 import type { RetiredPack } from '../core/pack/retired.ts';
 import type { PlannedPack } from '../core/plan/plan.ts';
-import { throughRetirement, throughStages } from '../outputs/through-stages.ts';
+import { throughRetirement } from '../outputs/through-stages.ts';
 import { codeMark, hashOf } from './code-mark.ts';
 import { writeWhole } from './kept.ts';
+import { lookAt, type Kept } from './look-at.ts';
 import { markPack } from './marks.ts';
+import type { TextThreads } from './text-threads.ts';
 
 /**
  * What a pack was found to be is kept by everything that it depends on: its text and what lies beside it, the library's
@@ -31,6 +33,8 @@ export interface Looked {
 export interface PackKeeper {
   /** The pack of a source: as it was kept, or read, checked, measured and planned now. `today` is the day that dates are held against. */
   look(source: Source, today: string): Promise<Looked>;
+  /** All of these, in their order. Those that are not kept are read on threads. */
+  lookAll(sources: readonly Source[], today: string, threads: TextThreads, progress?: (done: number, all: number) => void): Promise<readonly Looked[]>;
   /** Paths of what was taken or put into the cache. */
   readonly used: ReadonlySet<string>;
 }
@@ -45,24 +49,61 @@ export async function packKeeper(library: Library, cache: string | undefined): P
   const folder = cache === undefined ? undefined : join(cache, 'packs');
   const used = new Set<string>();
   if (folder !== undefined) await mkdir(folder, { recursive: true }).catch(() => undefined);
+  const pathOf = (mark: string) => (folder === undefined ? undefined : join(folder, mark));
+  const markOf = (source: Source) => hashOf(around + JSON.stringify(source));
+  const keptOf = (mark: string): Kept | undefined => {
+    const path = pathOf(mark);
+    const kept = path === undefined ? undefined : readKept(path);
+    if (kept && path !== undefined) used.add(path);
+    return kept;
+  };
+  const keepOf = async (mark: string, content: Uint8Array): Promise<void> => {
+    const path = pathOf(mark);
+    if (path === undefined) return;
+    used.add(path);
+    await keep(path, content);
+  };
+  const looked = (source: Source, mark: string, { pack, findings }: Kept, today: string): Looked => {
+    if (pack) markPack(pack, mark);
+    // What is told of dates changes from day to day, so it is not kept.
+    const ofDates = pack ? datedRules.flatMap((rule) => [...rule(pack, { today, roster: [], contact: '' })]) : [];
+    return { source: nameOf(source), pack, findings: [...findings, ...ofDates] };
+  };
+  /** A day decides over it, and it is read in no time. */
+  const retiredOf = (source: Source, today: string): Looked | undefined => {
+    const retired = throughRetirement(source, library, today);
+    return retired && { ...retired, source: nameOf(source) };
+  };
   return {
     used,
     look: async (source, today) => {
-      // A day decides over it, and it is read in no time.
-      const retired = throughRetirement(source, library, today);
-      if (retired) return { ...retired, source: nameOf(source) };
-      const mark = hashOf(around + JSON.stringify(source));
-      const path = folder === undefined ? undefined : join(folder, mark);
-      const kept = path === undefined ? undefined : readKept(path);
-      const { pack, findings } = kept ?? lookAt(source, library);
-      if (path !== undefined) {
-        used.add(path);
-        if (!kept) await keep(path, { pack, findings });
+      const retired = retiredOf(source, today);
+      if (retired) return retired;
+      const mark = markOf(source);
+      const kept = keptOf(mark);
+      if (kept) return looked(source, mark, kept, today);
+      const found = lookAt(source, library);
+      await keepOf(mark, serialize(found));
+      return looked(source, mark, found, today);
+    },
+    lookAll: async (sources, today, threads, progress) => {
+      const all: Looked[] = [];
+      const missing: { readonly index: number; readonly source: Source; readonly mark: string }[] = [];
+      for (const [index, source] of sources.entries()) {
+        const retired = retiredOf(source, today);
+        const mark = retired ? '' : markOf(source);
+        const kept = retired ? undefined : keptOf(mark);
+        if (retired) all[index] = retired;
+        else if (kept) all[index] = looked(source, mark, kept, today);
+        else missing.push({ index, source, mark });
       }
-      if (pack) markPack(pack, mark);
-      // What is told of dates changes from day to day, so it is not kept.
-      const ofDates = pack ? datedRules.flatMap((rule) => [...rule(pack, { today, roster: [], contact: '' })]) : [];
-      return { source: nameOf(source), pack, findings: [...findings, ...ofDates] };
+      let done = 0;
+      await threads.look(library, missing, async ({ index, source, mark }, content) => {
+        await keepOf(mark, content);
+        all[index] = looked(source, mark, deserialize(content) as Kept, today);
+        progress?.(++done, missing.length);
+      });
+      return all;
     },
   };
 }
@@ -72,18 +113,6 @@ const datedRules = [reviewDate, retirementAhead];
 
 function nameOf({ slug, file, owner }: Source): Looked['source'] {
   return { slug, file, ...(owner && { owner }) };
-}
-
-type Kept = Pick<Looked, 'pack' | 'findings'>;
-
-function lookAt(source: Source, library: Library): Kept {
-  const { pack, findings } = throughStages(source, library, undefined);
-  return { pack: pack && { ...pack, places: nearTop(pack.places) }, findings };
-}
-
-/** The places of fields and of their parts. Findings about what lies deeper have been made by now, and places are half of a pack. */
-function nearTop(places: Places): Places {
-  return Object.fromEntries(Object.entries(places).filter(([steps]) => steps.split('.', 3).length < 3 && !steps.endsWith('.*')));
 }
 
 /** Bytes of the hash that stands before each kept pack, so that a damaged one is not believed. */
@@ -105,8 +134,7 @@ function bytesAt(path: string): Buffer | undefined {
 }
 
 /** A cache that cannot be written to is a slower build and no fault. */
-async function keep(path: string, kept: Kept): Promise<void> {
-  const content = serialize(kept);
+async function keep(path: string, content: Uint8Array): Promise<void> {
   await writeWhole(path, Buffer.concat([sha256(content), content])).catch(() => undefined);
 }
 

@@ -4,9 +4,9 @@ import { createRequire } from 'node:module';
 import { availableParallelism } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { Worker } from 'node:worker_threads';
 import { charactersIn } from './glyphs.ts';
 import { holds, sumOf, writeWhole } from './kept.ts';
+import { answerOf, beginThread, CannotStart } from './threads.ts';
 
 /** Sheets set by Typst as tagged PDF (PDF/UA-1 as the compiler checks it), the same bytes for the same sheet, kept by the hash of all that goes into one. */
 
@@ -79,8 +79,6 @@ interface Job {
 }
 type Answer = { readonly job: number; readonly pages: number; readonly pdf: Uint8Array } | { readonly job: number; readonly fault: string };
 
-class CannotStart extends Error {}
-
 /** Gives each waiting job to a thread that is free. A thread that dies costs the job it was at; one that never gets ready means that the program does not run here. */
 async function onThreads<W extends { readonly job: Job }>(waiting: readonly W[], program: URL, told: (work: W, answer: Answer) => Promise<void>): Promise<void> {
   const queue = [...waiting];
@@ -90,13 +88,14 @@ async function onThreads<W extends { readonly job: Job }>(waiting: readonly W[],
 }
 
 async function oneThread<W extends { readonly job: Job }>(queue: W[], program: URL, told: (work: W, answer: Answer) => Promise<void>): Promise<void> {
-  let thread = await begin(program);
+  const begin = () => beginThread(program, { workerData: { workspace: templates, fonts: fonts.map((font) => require.resolve(font)) } });
+  let thread = await begin();
   try {
     for (let work = queue.shift(); work; work = queue.shift()) {
       const { job } = work.job;
       const answer = await answerOf<Answer>(thread, work.job).catch((error: unknown): Answer => ({ job, fault: error instanceof Error ? error.message : String(error) }));
       await told(work, answer);
-      if (thread.threadId === -1) thread = await begin(program);
+      if (thread.threadId === -1) thread = await begin();
     }
   } catch (error) {
     // The others are not to go on with what nobody waits for any more.
@@ -105,38 +104,6 @@ async function oneThread<W extends { readonly job: Job }>(queue: W[], program: U
   } finally {
     await thread.terminate();
   }
-}
-
-/** A thread that has said that it is ready. */
-async function begin(program: URL): Promise<Worker> {
-  const thread = new Worker(program, { workerData: { workspace: templates, fonts: fonts.map((font) => require.resolve(font)) }, execArgv: [] });
-  try {
-    await answerOf<'ready'>(thread);
-    return thread;
-  } catch (error) {
-    throw new CannotStart(error instanceof Error ? error.message : String(error), { cause: error });
-  }
-}
-
-/** The next thing a thread says, after a job was given to it; fails when the thread ends instead. */
-function answerOf<A>(thread: Worker, job?: Job): Promise<A> {
-  return new Promise((answer, failed) => {
-    const ended = (code: number) => {
-      stop();
-      failed(new Error(`the thread ended with ${String(code)}`));
-    };
-    const stop = () => thread.off('message', heard).off('error', broke).off('exit', ended);
-    const heard = (message: A) => {
-      stop();
-      answer(message);
-    };
-    const broke = (error: Error) => {
-      stop();
-      failed(error);
-    };
-    thread.on('message', heard).on('error', broke).on('exit', ended);
-    if (job) thread.postMessage(job);
-  });
 }
 
 /** Kept files by their hash. A file's name is `hash-pages-sum.pdf`, the sum being that of its bytes. */

@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { build, type BuildOptions, type Built } from './build.ts';
 import { serve } from './serve.ts';
 
-export interface PreviewOptions extends Omit<BuildOptions, 'strict' | 'progress' | 'paperProgress'> {
+export interface PreviewOptions extends Omit<BuildOptions, 'strict' | 'readProgress' | 'progress' | 'paperProgress'> {
   readonly port: number;
   /** Told after each build, or with the reason why one failed. */
   readonly tell: (built: Built | Error, milliseconds: number) => void;

@@ -5,6 +5,7 @@ import type { Library } from '../core/pack/library.ts';
 import type { OwnLayouts } from '../outputs/views.ts';
 import { packKeeper, type Looked } from './kept-packs.ts';
 import { readContent, type Content } from './read-content.ts';
+import { textThreads, type TextThreads } from './text-threads.ts';
 
 export interface WholeLibrary {
   readonly content: Omit<Content, 'sources'>;
@@ -21,14 +22,24 @@ export interface WholeLibrary {
  *
  * @param today The day that dates are held against.
  * @param cache Where packs are kept from one time to the next; they are not where it is undefined.
+ * @param threads Where many packs are read at once; of the caller, or begun and ended here.
+ * @param progress Told after each pack that had to be read.
  */
-export async function readWholeLibrary(folder: string, today = new Date().toISOString().slice(0, 10), cache?: string): Promise<WholeLibrary> {
+export async function readWholeLibrary(
+  folder: string,
+  today = new Date().toISOString().slice(0, 10),
+  cache?: string,
+  threads?: TextThreads,
+  progress?: (done: number, all: number) => void,
+): Promise<WholeLibrary> {
   const { sources, ...content } = await readContent(folder);
   const { library } = content;
   const { own, findings: ofLayouts } = await ownLayouts(content);
   const keeper = await packKeeper(library, cache);
-  const each: Looked[] = [];
-  for (const source of sources) each.push(await keeper.look(source, today));
+  const reading = threads ?? textThreads(() => import('./bundle.ts').then(({ bundler }) => bundler(undefined)));
+  const each = await keeper.lookAll(sources, today, reading, progress).finally(async () => {
+    if (!threads) await reading.close();
+  });
   const told = withVersions(each, library);
   return { content, library, own, told, findings: [...content.findings, ...ofLayouts, ...told.flatMap((one) => one.findings)], used: keeper.used };
 }

@@ -1,28 +1,42 @@
-import { pageHtml } from '../../layouts/page.tsx';
 import { fileOf } from '../outputs/addresses.ts';
 import type { Page } from '../outputs/views.ts';
 import type { KeptSite } from './kept-site.ts';
+import type { TextThreads } from './text-threads.ts';
 
 /** Kinds of pages of which there is one for each pack. */
 const ofPacks = new Set<Page['view']['kind']>(['family', 'booklet', 'lesson', 'recording', 'retired']);
 
 /**
  * Writes the pages that the old site does not have already. The engine makes those of the library. Those of packs are made
- * beside it by the same layouts: each page that goes through it stays in its memory, and a large library has tens of thousands.
+ * beside it by the same layouts, on threads: each page that goes through it stays in its memory, and a large library has tens of thousands.
  */
-export async function writePages(pages: readonly Page[], site: KeptSite, markOf: (page: Page) => string, output: string, cache: string): Promise<void> {
+export async function writePages(
+  pages: readonly Page[],
+  site: KeptSite,
+  markOf: (page: Page) => string,
+  output: string,
+  cache: string,
+  threads: TextThreads,
+  progress?: (done: number, all: number) => void,
+): Promise<void> {
   const forEngine: Page[] = [];
+  const beside: { readonly page: Page; readonly file: string; readonly mark: string }[] = [];
   for (const page of pages) {
     const file = fileOf(page.url);
     const mark = markOf(page);
     if (site.take(file, mark)) continue;
-    if (ofPacks.has(page.view.kind)) site.write(file, pageHtml(page), mark);
+    if (ofPacks.has(page.view.kind)) beside.push({ page, file, mark });
     else {
       // The engine writes over what is there.
       site.makeRoom(file);
       forEngine.push(page);
     }
   }
+  let made = 0;
+  await threads.make(beside, ({ file, mark }, html) => {
+    site.write(file, html, mark);
+    progress?.(++made, beside.length);
+  });
   if (forEngine.length === 0) return;
   const { makePages } = await import('./eleventy.ts');
   await makePages(forEngine, output, cache, (page, html) => {

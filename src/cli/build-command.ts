@@ -40,6 +40,7 @@ async function buildNow(asked: Asked, { strict, paper }: { readonly strict: bool
   const { build } = await import('../build/build.ts');
   const built = await build({
     ...{ content, site, cache, today, strict, paper, folders: true },
+    readProgress: progressOn(process.stderr, 'Reading packs'),
     progress: progressOn(process.stderr, 'Making pages'),
     paperProgress: progressOn(process.stderr, 'Setting sheets'),
   });
