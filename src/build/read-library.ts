@@ -37,9 +37,12 @@ export async function readWholeLibrary(
   const { own, findings: ofLayouts } = await ownLayouts(content);
   const keeper = await packKeeper(library, cache);
   const reading = threads ?? textThreads(() => import('./bundle.ts').then(({ bundler }) => bundler(undefined)));
-  const each = await keeper.lookAll(sources, today, reading, progress).finally(async () => {
+  let each: readonly Looked[];
+  try {
+    each = await keeper.lookAll(sources, today, reading, progress);
+  } finally {
     if (!threads) await reading.close();
-  });
+  }
   const told = withVersions(each, library);
   return { content, library, own, told, findings: [...content.findings, ...ofLayouts, ...told.flatMap((one) => one.findings)], used: keeper.used };
 }
