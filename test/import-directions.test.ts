@@ -36,7 +36,8 @@ const pure = ['src/core', 'src/outputs', 'layouts'];
 /** The doors: an outside library, and the only files or folders that may open it. One door, one place to make it safe or to exchange it. */
 const doors: Readonly<Record<string, readonly string[]>> = {
   'gray-matter': ['src/core/pack/front-matter.ts'],
-  yaml: ['src/core/pack/front-matter.ts', 'src/core/pack/write-pack.ts'],
+  yaml: ['src/core/pack/careful-yaml.ts', 'src/core/pack/write-pack.ts'],
+  'js-yaml': ['src/core/pack/fast-yaml.ts'],
   'markdown-it': ['src/core/pack/markdown.ts'],
   // What text is allowed where is said in valibot's terms wherever a saved format is read.
   valibot: ['src/core/pack/', 'src/core/booklet/', 'src/classroom/'],

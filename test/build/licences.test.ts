@@ -38,7 +38,7 @@ describe('a package that would be shipped', () => {
 
 test("the site names what it ships: the pages' library, the reader of Markdown and YAML, the typefaces, and nothing that only tests use", async () => {
   const text = await readFile(join(await builtSite(), 'assets/licences.txt'), 'utf8');
-  for (const name of ['preact', 'markdown-it', 'yaml', 'valibot', 'fflate', '@fontsource/andika', '@fontsource/noto-naskh-arabic']) {
+  for (const name of ['preact', 'markdown-it', 'yaml', 'js-yaml', 'valibot', 'fflate', '@fontsource/andika', '@fontsource/noto-naskh-arabic']) {
     const { version, licence } = await licenceOf(name);
     expect(text).toContain(`${name} ${version}: ${licence}\n`);
   }

@@ -64,13 +64,7 @@ function fitted(raw: Raw, shape: Shape, steps: readonly Step[], fit: Fit): unkno
       return Number(raw);
     }
     case 'boolean': {
-      const known = new Map([
-        ['true', true],
-        ['yes', true],
-        ['false', false],
-        ['no', false],
-      ]);
-      const value = typeof raw === 'string' ? known.get(raw.trim().toLowerCase()) : undefined;
+      const value = typeof raw === 'string' ? yesOrNo.get(raw.trim().toLowerCase()) : undefined;
       return value ?? wrongType('yes or no', raw, steps, fit);
     }
     case 'picklist':
@@ -78,9 +72,16 @@ function fitted(raw: Raw, shape: Shape, steps: readonly Step[], fit: Fit): unkno
       return raw.trim();
     default:
       if (typeof raw !== 'string') return wrongType('text', raw, steps, fit);
-      return raw.replace(/\s+$/u, '');
+      return raw.trimEnd();
   }
 }
+
+const yesOrNo = new Map([
+  ['true', true],
+  ['yes', true],
+  ['false', false],
+  ['no', false],
+]);
 
 function fitGroup(raw: Raw, entries: Readonly<Record<string, Shape>>, steps: readonly Step[], fit: Fit): unknown {
   if (!isGroup(raw)) return wrongType('group', raw, steps, fit);
@@ -117,7 +118,8 @@ function fitGroup(raw: Raw, entries: Readonly<Record<string, Shape>>, steps: rea
  * left is sound or nothing is. A fault in a list's item costs that item, a fault in an optional field that field.
  */
 function withoutFaults(value: unknown, schema: v.GenericSchema, fit: Fit): readonly [sound: unknown, shaped: unknown] {
-  let current = dropUndefined(value, fit.origins);
+  // Only where something could not be read is anything undefined.
+  let current = fit.partial ? dropUndefined(value, fit.origins) : value;
   const causes = new Set(fit.findings.map(causeOf));
   for (let round = 0; round < 20; round++) {
     const result = v.safeParse(schema, current);

@@ -1,20 +1,17 @@
 import matter from 'gray-matter';
-import { isAlias, isMap, isNode, isScalar, isSeq, LineCounter, parseDocument, type Document, type YAMLMap } from 'yaml';
 import { finding, type Finding, type Outcome, type Place } from '../finding.ts';
+import { deepest, isRefused, readCarefully } from './careful-yaml.ts';
+import { readPlainYaml } from './fast-yaml.ts';
 import type { Places } from './pack.ts';
-import { strangeBehindSigns } from './strange-characters.ts';
+import type { Raw, ReadYaml } from './raw.ts';
 
 /**
- * The only door to gray-matter and yaml.
- *
- * gray-matter runs `---js` front matter as code by default, so it only ever sees a text whose
- * opening line is a bare `---`, and every engine but ours refuses. YAML is read with the failsafe
- * schema: every scalar stays the text that the author typed (`012`, `no`, `2026-09-01`), and the
- * pack's schema decides what is a number.
+ * The only door to gray-matter, which runs `---js` front matter as code by default: so it only ever sees a text whose
+ * opening line is a bare `---`, and every engine but ours refuses. Plain YAML is read by `fast-yaml.ts`, all other by
+ * `careful-yaml.ts`; both leave every value the text that the author typed, and the pack's schema decides what is a number.
  */
 
-/** Text as typed, lists and groups: what YAML holds once aliases and tags are refused. */
-export type Raw = string | readonly Raw[] | { readonly [field: string]: Raw };
+export type { Raw };
 
 export interface FrontMatterText {
   readonly raw: Readonly<Record<string, Raw>>;
@@ -23,13 +20,6 @@ export interface FrontMatterText {
   /** Line of the file, from 1, on which the body begins. */
   readonly bodyLine: number;
 }
-
-/** Levels of lists and groups inside one another. A pack needs six. */
-const deepest = 20;
-/** Fields, items and values of one front matter. A full pack has about 400; checks that hold all of a list against each other stay quick below this. */
-const mostValues = 4000;
-/** Errors of the YAML parser that are passed on for one file; it can find thousands behind one slip. */
-const mostErrors = 10;
 
 /** Front matter and body of one file. Nothing in it is ever run. */
 export function readFrontMatter(text: string, file: string): Outcome<FrontMatterText> {
@@ -49,148 +39,27 @@ export function readFrontMatter(text: string, file: string): Outcome<FrontMatter
   const deep = tooDeep(lines.slice(1, closing));
   if (deep) return refuse(finding('yaml/too-deep', 'stop', at(deep + 1, 1), { most: deepest }));
 
-  const findings: Finding[] = [];
-  const places: Record<string, readonly [number, number]> = Object.create(null) as Record<string, readonly [number, number]>;
-  const parsed = matter(text, {
+  let read = nothing;
+  matter(text, {
     language: 'yaml',
     engines: {
       ...refusedEngines,
-      yaml: { parse: (yaml: string) => readYaml(yaml, at, findings, places), stringify: refuseToRun },
+      yaml: { parse: (yaml: string) => (read = readPlainYaml(yaml) ?? readCarefully(yaml, at)).raw, stringify: refuseToRun },
     },
   });
+  const { raw, places, findings } = read;
   if (findings.some(isRefused)) return refuse(...findings);
-  const raw = parsed.data as Record<string, Raw>;
   return { value: { raw, places, body: lines.slice(closing + 1).join('\n'), bodyLine: closing + 2 }, findings };
 }
 
-/** A character that may not be there keeps a pack off the site, and the rest of the file can be read all the same. */
-function isRefused(found: Finding): boolean {
-  return found.level === 'stop' && found.code !== 'file/control-character';
-}
+/** What is there where nothing but remarks stands between the lines of dashes: then no engine is asked. */
+const nothing: ReadYaml = { raw: {}, places: Object.create(null) as Places, findings: [] };
 
 function refuseToRun(): never {
   throw new Error('only plain YAML is read');
 }
 const refusing = { parse: refuseToRun, stringify: refuseToRun };
 const refusedEngines = { js: refusing, javascript: refusing, json: refusing, coffee: refusing, toml: refusing };
-
-function readYaml(yaml: string, at: (line: number, column: number) => Place, findings: Finding[], places: Record<string, readonly [number, number]>): object {
-  const lineCounter = new LineCounter();
-  // gray-matter hands over the text behind the opening `---`, with its line break: so lines are the file's own.
-  const document = parseDocument(yaml, {
-    lineCounter,
-    prettyErrors: false,
-    // Looked for below: the parser holds each field against all before it, which takes half a minute for 40,000.
-    uniqueKeys: false,
-    schema: 'failsafe',
-    merge: false,
-    strict: true,
-    stringKeys: true,
-    // Not 'silent', with which a second document would be dropped without a word.
-    logLevel: 'error',
-  });
-  const where = (offset: number): Place => {
-    const { line, col } = lineCounter.linePos(offset);
-    return at(Math.max(line, 1), Math.max(col, 1));
-  };
-  for (const problem of [...document.errors, ...document.warnings].slice(0, mostErrors)) {
-    const place = where(problem.pos[0]);
-    if (problem.code === 'TAG_RESOLVE_FAILED') findings.push(finding('yaml/tag', 'stop', place, { tag: wordAt(yaml, problem.pos[0]) }));
-    else findings.push(finding('yaml/syntax', 'stop', place, { problem: problem.code }));
-  }
-  lookThrough(document, yaml, where, findings, places);
-  if (findings.some(isRefused)) return {};
-  const data: unknown = plain(document.contents);
-  if (data === '' || data === null) return {};
-  if (typeof data !== 'object' || Array.isArray(data)) {
-    findings.push(finding('front-matter/missing', 'stop', at(1, 1), {}));
-    return {};
-  }
-  return data;
-}
-
-/** Where each field begins that stands in its group a second time. */
-function repeatedFields(map: YAMLMap): readonly number[] {
-  const seen = new Set<string>();
-  return map.items.flatMap(({ key }) => {
-    const name = isScalar(key) ? String(key.value) : '';
-    const again = seen.has(name);
-    seen.add(name);
-    return again && isScalar(key) ? [key.range?.[0] ?? 0] : [];
-  });
-}
-
-/** The YAML tree as plain values; null-prototype groups, so that a field called `__proto__` is only a name. */
-function plain(node: unknown): unknown {
-  if (isScalar(node)) return typeof node.value === 'string' ? node.value : '';
-  if (isSeq(node)) return node.items.map(plain);
-  if (isMap(node)) {
-    const group = Object.create(null) as Record<string, unknown>;
-    for (const pair of node.items) group[isScalar(pair.key) ? String(pair.key.value) : ''] = plain(pair.value);
-    return group;
-  }
-  return '';
-}
-
-/** One walk over the tree: what may not be there is told, and where each field stands is noted. */
-function lookThrough(document: Document.Parsed, yaml: string, where: (offset: number) => Place, findings: Finding[], places: Record<string, readonly [number, number]>): void {
-  let values = 0;
-  let refused = findings.some(isRefused);
-  let tagTold = findings.some((each) => each.code === 'yaml/tag');
-  const stop = (found: Finding): void => {
-    findings.push(found);
-    refused = true;
-  };
-  const note = (path: string, offset: number | undefined): void => {
-    if (offset === undefined) return;
-    const { line, column } = where(offset);
-    places[path] = [line, column];
-  };
-  /** A scalar, or a collection with all below it. False once it is too much. */
-  const look = (node: unknown, path: string, depth: number): boolean => {
-    if (!isNode(node)) return true;
-    const offset = node.range?.[0] ?? 0;
-    values += 1;
-    // Brackets in quotes can hide depth from the look at the lines above.
-    const tooMuch = values > mostValues && !refused ? finding('yaml/too-many', 'stop', where(offset), { most: mostValues }) : undefined;
-    const tooLow = depth >= deepest ? finding('yaml/too-deep', 'stop', where(offset), { most: deepest }) : undefined;
-    const most = tooMuch ?? tooLow;
-    if (most) {
-      stop(most);
-      return false;
-    }
-    const hidden = isScalar(node) && typeof node.value === 'string' ? strangeBehindSigns(node.value, yaml.slice(offset, node.range?.[1])) : undefined;
-    if (hidden !== undefined) findings.push(finding('file/control-character', 'stop', where(offset), { character: hidden }));
-    if (isAlias(node)) stop(finding('yaml/alias', 'stop', where(offset), { name: node.source.slice(0, 40) }));
-    else if (node.tag?.startsWith('!') && !tagTold) {
-      tagTold = true;
-      stop(finding('yaml/tag', 'stop', where(offset), { tag: node.tag.slice(0, 40) }));
-    }
-    if (isMap(node)) for (const again of repeatedFields(node)) stop(finding('yaml/duplicate', 'stop', where(again), { field: wordAt(yaml, again) }));
-    if (isSeq(node))
-      return node.items.every((item, index) => {
-        const below = path === '' ? String(index) : `${path}.${String(index)}`;
-        note(below, (item as { range?: [number, number, number] | null }).range?.[0]);
-        return look(item, below, depth + 1);
-      });
-    if (!isMap(node)) return true;
-    return node.items.every(({ key, value }) => {
-      const name = isScalar(key) ? String(key.value) : '';
-      const below = path === '' ? name : `${path}.${name}`;
-      const keyStart = isScalar(key) ? key.range?.[0] : undefined;
-      note(below, isScalar(value) && value.value !== '' ? value.range?.[0] : keyStart);
-      note(`${below}.*`, keyStart);
-      return look(key, '', depth + 1) && look(value, below, depth + 1);
-    });
-  };
-  places[''] = [2, 1];
-  look(document.contents, '', 0);
-}
-
-/** The word at an offset, for a message: a field's name or a tag. */
-function wordAt(yaml: string, offset: number): string {
-  return /^[^\s:]{1,40}/.exec(yaml.slice(offset, offset + 40))?.[0] ?? '';
-}
 
 /**
  * The line (from 1, counted after the opening line) on which the front matter is nested past `deepest`, or 0.
@@ -201,9 +70,9 @@ function tooDeep(lines: readonly string[]): number {
   for (const [index, line] of lines.entries()) {
     const indent = /^(?:[ -]*)/.exec(line)?.[0] ?? '';
     if (indent.length > deepest * 8 || (indent.match(/-/g)?.length ?? 0) > deepest) return index + 1;
-    for (const character of line) {
-      if (character === '[' || character === '{') flow++;
-      else if (character === ']' || character === '}') flow = Math.max(0, flow - 1);
+    for (const bracket of line.match(/[[\]{}]/g) ?? []) {
+      if (bracket === '[' || bracket === '{') flow++;
+      else flow = Math.max(0, flow - 1);
       if (flow > deepest) return index + 1;
     }
   }

@@ -6,7 +6,7 @@ import { fieldText, scalarText, treeText, type Manner, type Tree } from './scala
  * Changes a pack's file by changing only the lines that a change is about. The file is never printed anew: remarks,
  * order, quotes, blank lines and fields that are not ours stay as their author typed them.
  *
- * It works on the text with the places that the YAML parser tells; besides `front-matter.ts` it is the only file that knows yaml.
+ * It works on the text with the places that the YAML parser tells; besides `careful-yaml.ts` it is the only file that knows yaml.
  */
 
 /** One change. Steps are the author's own field names and list indexes from 0, as in `['stops', 2, 'listen for']`. */
