@@ -5,9 +5,11 @@ import { placeOf, type Pack, type Step } from '../pack/pack.ts';
 export function* blanks(pack: Pack): Iterable<Finding> {
   for (const steps of Object.keys(pack.places)) {
     if (steps === '' || steps.endsWith('.*')) continue;
-    const path: readonly Step[] = steps.split('.').map((step) => (/^\d+$/.test(step) ? Number(step) : step));
-    const value = path.reduce<unknown>((at, step) => (at as Record<Step, unknown> | undefined)?.[typeof step === 'string' ? camel(step) : step], pack);
-    if (typeof value === 'string' && isBlank(value)) yield finding('pack/blank', 'stop', placeOf(pack, ...path), { field: path.findLast((step) => typeof step === 'string') ?? '' });
+    const names = steps.split('.');
+    const value = names.reduce<unknown>((at, name) => (at as Record<string, unknown> | undefined)?.[name.includes(' ') ? camel(name) : name], pack);
+    if (typeof value !== 'string' || !isBlank(value)) continue;
+    const path: readonly Step[] = names.map((name) => (/^\d+$/.test(name) ? Number(name) : name));
+    yield finding('pack/blank', 'stop', placeOf(pack, ...path), { field: path.findLast((step) => typeof step === 'string') ?? '' });
   }
   for (const block of pack.body.blocks) {
     if (isBlank(block.text)) yield finding('pack/blank', 'stop', { file: pack.file, line: block.line, column: 1 }, { field: '' });

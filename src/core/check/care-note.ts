@@ -1,5 +1,5 @@
 import { finding, type Finding } from '../finding.ts';
-import { placeOf, type Pack } from '../pack/pack.ts';
+import { placeOf, type Pack, type Step } from '../pack/pack.ts';
 import { foundIn, languageOf, type KnownLanguage } from './plain-words.ts';
 import type { Surroundings } from './surroundings.ts';
 
@@ -20,31 +20,41 @@ const fear: Readonly<Record<KnownLanguage, RegExp>> = {
 export function* careNote(pack: Pack, around: Surroundings): Iterable<Finding> {
   const language = languageOf(pack);
   if (language === undefined || pack.partial || (pack.care ?? []).length > 0) return;
+  const texts = [...textsOf(pack, around.passage)];
   for (const [list, level] of [
     [harm, 'warn'],
     [fear, 'note'],
   ] as const) {
-    for (const { text, at, where } of textsOf(pack, around.passage)) {
-      const word = text === undefined ? undefined : foundIn(text, list[language]);
+    for (const { text, at, where } of texts) {
+      const word = foundIn(text, list[language]);
       if (word === undefined) continue;
-      yield finding('care/no-note', level, at, { word, where });
+      yield finding('care/no-note', level, at(), { word, where });
       return;
     }
   }
 }
 
+interface ReadText {
+  readonly text: string;
+  readonly at: () => Finding['place'];
+  readonly where: 'pack' | 'passage';
+}
+
 /** What is read to children or families, in the order of the file, then the passage. */
-function* textsOf(pack: Pack, passage: string | undefined): Iterable<{ readonly text: string | undefined; readonly at: Finding['place']; readonly where: 'pack' | 'passage' }> {
-  yield { text: pack.book.title, at: placeOf(pack, 'book', 'title'), where: 'pack' };
-  yield { text: pack.summary, at: placeOf(pack, 'summary'), where: 'pack' };
+function* textsOf(pack: Pack, passage: string | undefined): Iterable<ReadText> {
+  yield ofPack(pack, pack.book.title, 'book', 'title');
+  yield ofPack(pack, pack.summary, 'summary');
   for (const [index, stop] of pack.stops.entries()) {
-    for (const [field, text] of Object.entries({ ask: stop.ask, cue: stop.at.cue, 'listen for': stop.listenFor, 'if quiet': stop.ifQuiet, expand: stop.expand })) {
-      yield { text, at: placeOf(pack, 'stops', index, ...(field === 'cue' ? ['at', 'cue'] : [field])), where: 'pack' };
-    }
-    for (const [place, model] of (stop.models ?? []).entries()) yield { text: model.text, at: placeOf(pack, 'stops', index, 'models', place), where: 'pack' };
-    for (const [place, word] of (stop.words ?? []).entries()) yield { text: word, at: placeOf(pack, 'stops', index, 'words', place), where: 'pack' };
+    const fields = { ask: stop.ask, cue: stop.at.cue, 'listen for': stop.listenFor, 'if quiet': stop.ifQuiet, expand: stop.expand };
+    for (const [field, text] of Object.entries(fields)) if (text !== undefined) yield ofPack(pack, text, 'stops', index, ...(field === 'cue' ? ['at', 'cue'] : [field]));
+    for (const [place, model] of (stop.models ?? []).entries()) yield ofPack(pack, model.text, 'stops', index, 'models', place);
+    for (const [place, word] of (stop.words ?? []).entries()) yield ofPack(pack, word, 'stops', index, 'words', place);
   }
-  for (const [index, { ask }] of (pack.questions ?? []).entries()) yield { text: ask, at: placeOf(pack, 'questions', index, 'ask'), where: 'pack' };
-  for (const block of pack.body.blocks) yield { text: block.text, at: { file: pack.file, line: block.line, column: 1 }, where: 'pack' };
-  yield { text: passage, at: placeOf(pack, 'book'), where: 'passage' };
+  for (const [index, { ask }] of (pack.questions ?? []).entries()) yield ofPack(pack, ask, 'questions', index, 'ask');
+  for (const block of pack.body.blocks) yield { text: block.text, at: () => ({ file: pack.file, line: block.line, column: 1 }), where: 'pack' };
+  if (passage !== undefined) yield { text: passage, at: () => placeOf(pack, 'book'), where: 'passage' };
+}
+
+function ofPack(pack: Pack, text: string, ...steps: readonly Step[]): ReadText {
+  return { text, at: () => placeOf(pack, ...steps), where: 'pack' };
 }

@@ -37,11 +37,12 @@ const forms: readonly RegExp[] = [
 
 /** Digits of the shortest number, as it is dialled within a town; 15 are the most there can be (ITU-T E.164, from memory). */
 const leastDigits = 7;
+const hasLeastDigits = new RegExp(`(?:\\d\\D*){${leastDigits}}`, 'u');
 
 /** Telephone numbers, as they stand in the text. */
 export function phonesIn(text: string): readonly string[] {
   if (/^tel:/iu.test(text.trim())) return [text.trim().slice(4)];
-  if (digitsOf(text).length < leastDigits) return [];
+  if (!hasLeastDigits.test(text)) return [];
   const bare = text
     .replace(/https?:\/\/\S{1,2000}/giu, ' ')
     .replace(/\bISBN(?:-1[03])?\b:?\s{0,3}[\dXx -]{9,20}/gu, ' ')

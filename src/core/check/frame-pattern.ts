@@ -17,7 +17,13 @@ type Part = 'blank' | readonly string[];
  */
 export function patternOf(frame: string): (text: string) => boolean {
   const parts = partsOf(frame);
-  return (text) => [text, ...sentencesOf(text)].some((each) => fitsAll(parts, spelledOut(each)));
+  return (text) => wholeAndParts(text).some((each) => fitsAll(parts, spelledOut(each)));
+}
+
+/** A text as a whole, and each of its sentences where there are several. */
+function wholeAndParts(text: string): readonly string[] {
+  const sentences = sentencesOf(text);
+  return sentences.length === 1 ? sentences : [text, ...sentences];
 }
 
 function partsOf(frame: string): readonly Part[] {
@@ -30,8 +36,10 @@ function partsOf(frame: string): readonly Part[] {
 }
 
 function spelledOut(text: string): readonly string[] {
+  const said = plain(text);
+  if (!/'|cannot/u.test(said)) return wordsOf(said);
   return wordsOf(
-    plain(text)
+    said
       .replace(/\b(he|she|it|that|what|who|there)'s\b/gu, '$1 is')
       .replace(/\bi'm\b/gu, 'i am')
       .replace(/\b(you|we|they)'re\b/gu, '$1 are')

@@ -2,7 +2,7 @@ import { finding, type Finding } from '../finding.ts';
 import { placeOf, type Pack } from '../pack/pack.ts';
 import { patternOf } from './frame-pattern.ts';
 import { isWholeSentence } from './models-show.ts';
-import { plain, wordsOf } from './plain-words.ts';
+import { wordsOf } from './plain-words.ts';
 
 /** Words of a model answer that still counts as short. Common practice, no source. */
 const shortAnswer = 10;
@@ -18,10 +18,9 @@ export function* modelsFit(pack: Pack): Iterable<Finding> {
     const models = stop.models ?? [];
     const seen = new Set<string>();
     for (const [place, { text }] of models.entries()) {
-      const at = placeOf(pack, 'stops', index, 'models', place);
-      if (patterns.length > 0 && isWholeSentence(text) && !patterns.some((fits) => fits(text))) yield finding('models/fits-no-frame', 'note', at, { stop: stop.id, model: text });
-      const same = wordsOf(plain(text)).join(' ');
-      if (seen.has(same)) yield finding('models/alike', 'warn', at, { stop: stop.id, model: text });
+      if (patterns.length > 0 && isWholeSentence(text) && !patterns.some((fits) => fits(text))) yield finding('models/fits-no-frame', 'note', placeOf(pack, 'stops', index, 'models', place), { stop: stop.id, model: text });
+      const same = wordsOf(text).join(' ');
+      if (seen.has(same)) yield finding('models/alike', 'warn', placeOf(pack, 'stops', index, 'models', place), { stop: stop.id, model: text });
       seen.add(same);
     }
     const shortest = Math.min(...models.map(({ text }) => wordsOf(text).length));

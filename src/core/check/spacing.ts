@@ -68,7 +68,7 @@ function spots(pack: Pack, passage: readonly string[]): (stop: Stop) => Spot {
 /** Words up to the end of the cue; of several places the one nearest to the opening. */
 function endOfCue(passage: readonly string[], cue: readonly string[], near: number): number | undefined {
   let best: number | undefined;
-  for (let found = indexOfRun(passage, cue); found >= 0; found = indexOfRun(passage, cue, undefined, found + 1)) {
+  for (let found = indexOfRun(passage, cue); found >= 0; found = indexOfRun(passage, cue, found + 1)) {
     const end = found + cue.length;
     if (best === undefined || Math.abs(end - near) < Math.abs(best - near)) best = end;
   }

@@ -17,11 +17,20 @@ export interface PublishedText {
 /** What a pack holds beside its published texts: for the house, or for the check of words alone. */
 const notPublished = new Set(['slug', 'file', 'body', 'places', 'partial', 'pictureFiles', 'recordingFiles', 'allowWords', 'owner']);
 
+/** Several rules go through the texts of one pack. */
+const known = new WeakMap<Pack, readonly PublishedText[]>();
+
 /** All published texts of a pack, in the order of its fields, the body last. */
 export function publishedTexts(pack: Pack): readonly PublishedText[] {
+  const texts = known.get(pack) ?? gathered(pack);
+  known.set(pack, texts);
+  return texts;
+}
+
+function gathered(pack: Pack): readonly PublishedText[] {
   const texts: PublishedText[] = [];
   const walk = (value: unknown, steps: readonly Step[]): void => {
-    if (typeof value === 'string') texts.push({ steps, text: value, place: placeOf(pack, ...steps) });
+    if (typeof value === 'string') texts.push(new FieldText(pack, steps, value));
     else if (Array.isArray(value))
       value.forEach((item, index) => {
         walk(item, [...steps, index]);
@@ -37,6 +46,19 @@ export function publishedTexts(pack: Pack): readonly PublishedText[] {
     texts.push({ steps: ['recording', 'captions', 'text'], text: spoken.join(' '), place: placeOf(pack, 'recording', 'captions') });
   }
   return texts;
+}
+
+/** Most texts are found sound, and nobody asks where they stand. */
+class FieldText implements PublishedText {
+  constructor(
+    readonly pack: Pack,
+    readonly steps: readonly Step[],
+    readonly text: string,
+  ) {}
+
+  get place(): Place {
+    return placeOf(this.pack, ...this.steps);
+  }
 }
 
 /** `listenFor` as the author writes it: `listen for`. */
