@@ -26,13 +26,14 @@ export function* aboutWhom(pack: Pack): Iterable<Finding> {
     }
   }
   const language = languageOf(pack);
-  const names = namesIn(pack);
+  const names = pack.stops.some((stop) => stop.about !== undefined) ? namesIn(pack) : new Set<string>();
   for (const [index, stop] of pack.stops.entries()) {
     if (stop.kind === 'feeling' && stop.about === undefined) yield finding('stop/no-about', 'note', placeOf(pack, 'stops', index, 'kind'), { stop: stop.id });
     if (language === undefined) continue;
     if (stop.kind === 'feeling' && stop.about === 'character' && !asksForEvidence(stop, language)) {
       yield finding('stop/no-evidence-asked', 'note', placeOf(pack, 'stops', index, 'ask'), { stop: stop.id });
     }
+    if (stop.about === undefined) continue;
     for (const [place, frame] of (stop.frames ?? []).entries()) {
       const at = placeOf(pack, 'stops', index, 'frames', place);
       const found = wordsOf(frame);

@@ -1,5 +1,6 @@
 import { finding, type Finding } from '../finding.ts';
-import { placeOf, type Pack, type Step } from '../pack/pack.ts';
+import { placeOf, type Pack } from '../pack/pack.ts';
+import { FieldText, type PublishedText } from '../pack/published-texts.ts';
 import { foundIn, languageOf, type KnownLanguage } from './plain-words.ts';
 import type { Surroundings } from './surroundings.ts';
 
@@ -20,41 +21,31 @@ const fear: Readonly<Record<KnownLanguage, RegExp>> = {
 export function* careNote(pack: Pack, around: Surroundings): Iterable<Finding> {
   const language = languageOf(pack);
   if (language === undefined || pack.partial || (pack.care ?? []).length > 0) return;
-  const texts = [...textsOf(pack, around.passage)];
+  const passage = around.passage === undefined ? [] : [{ text: around.passage, place: placeOf(pack, 'book') }];
+  const texts = [...textsOf(pack), ...passage];
   for (const [list, level] of [
     [harm, 'warn'],
     [fear, 'note'],
   ] as const) {
-    for (const { text, at, where } of texts) {
-      const word = foundIn(text, list[language]);
+    for (const each of texts) {
+      const word = foundIn(each.text, list[language]);
       if (word === undefined) continue;
-      yield finding('care/no-note', level, at(), { word, where });
+      yield finding('care/no-note', level, each.place, { word, where: each === passage[0] ? 'passage' : 'pack' });
       return;
     }
   }
 }
 
-interface ReadText {
-  readonly text: string;
-  readonly at: () => Finding['place'];
-  readonly where: 'pack' | 'passage';
-}
-
-/** What is read to children or families, in the order of the file, then the passage. */
-function* textsOf(pack: Pack, passage: string | undefined): Iterable<ReadText> {
-  yield ofPack(pack, pack.book.title, 'book', 'title');
-  yield ofPack(pack, pack.summary, 'summary');
+/** What is read to children or families, in the order of the file. */
+function* textsOf(pack: Pack): Iterable<Pick<PublishedText, 'text' | 'place'>> {
+  yield new FieldText(pack, ['book', 'title'], pack.book.title);
+  yield new FieldText(pack, ['summary'], pack.summary);
   for (const [index, stop] of pack.stops.entries()) {
     const fields = { ask: stop.ask, cue: stop.at.cue, 'listen for': stop.listenFor, 'if quiet': stop.ifQuiet, expand: stop.expand };
-    for (const [field, text] of Object.entries(fields)) if (text !== undefined) yield ofPack(pack, text, 'stops', index, ...(field === 'cue' ? ['at', 'cue'] : [field]));
-    for (const [place, model] of (stop.models ?? []).entries()) yield ofPack(pack, model.text, 'stops', index, 'models', place);
-    for (const [place, word] of (stop.words ?? []).entries()) yield ofPack(pack, word, 'stops', index, 'words', place);
+    for (const [field, text] of Object.entries(fields)) if (text !== undefined) yield new FieldText(pack, ['stops', index, ...(field === 'cue' ? ['at', 'cue'] : [field])], text);
+    for (const [place, model] of (stop.models ?? []).entries()) yield new FieldText(pack, ['stops', index, 'models', place], model.text);
+    for (const [place, word] of (stop.words ?? []).entries()) yield new FieldText(pack, ['stops', index, 'words', place], word);
   }
-  for (const [index, { ask }] of (pack.questions ?? []).entries()) yield ofPack(pack, ask, 'questions', index, 'ask');
-  for (const block of pack.body.blocks) yield { text: block.text, at: () => ({ file: pack.file, line: block.line, column: 1 }), where: 'pack' };
-  if (passage !== undefined) yield { text: passage, at: () => placeOf(pack, 'book'), where: 'passage' };
-}
-
-function ofPack(pack: Pack, text: string, ...steps: readonly Step[]): ReadText {
-  return { text, at: () => placeOf(pack, ...steps), where: 'pack' };
+  for (const [index, { ask }] of (pack.questions ?? []).entries()) yield new FieldText(pack, ['questions', index, 'ask'], ask);
+  for (const { text, line } of pack.body.blocks) yield { text, place: { file: pack.file, line, column: 1 } };
 }

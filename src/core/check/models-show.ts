@@ -56,11 +56,13 @@ function runsOf(words: readonly string[], length: number): readonly string[] {
  * exemplars: Jonsson & Svingby 2007. Only model answers are looked at, never what a child wrote.
  */
 export function* modelsShow(pack: Pack): Iterable<Finding> {
+  const prompts = promptsOf(pack).filter(({ models }) => models.some(({ shows }) => shows !== undefined));
+  if (prompts.length === 0) return;
   const language = languageOf(pack);
   const traits = pack.rubric?.map(({ trait }) => trait);
   const known = new Set(traits?.map(plain));
   const lacksOf = language === undefined ? undefined : watcher(pack, language);
-  for (const prompt of promptsOf(pack)) {
+  for (const prompt of prompts) {
     for (const [index, model] of prompt.models.entries()) {
       for (const [place, trait] of (model.shows ?? []).entries()) {
         const at = placeOf(pack, ...prompt.steps, 'models', index, 'shows', place);

@@ -16,9 +16,10 @@ export function isPassedOver(steps: PublishedText['steps']): boolean {
 export function* privacyContact(pack: Pack, { contact }: Surroundings): Iterable<Finding> {
   const known = contact.toLowerCase();
   const knownDigits = digitsOf(contact);
-  for (const { steps, text, place } of publishedTexts(pack)) {
+  for (const published of publishedTexts(pack)) {
+    const { steps, text } = published;
     if (isPassedOver(steps)) continue;
-    for (const found of emailsIn(text)) if (!known.includes(found.toLowerCase())) yield finding('privacy/email', 'stop', place, { found });
-    for (const found of phonesIn(text)) if (knownDigits === '' || !knownDigits.includes(digitsOf(found))) yield finding('privacy/phone', 'stop', place, { found });
+    for (const found of emailsIn(text)) if (!known.includes(found.toLowerCase())) yield finding('privacy/email', 'stop', published.place, { found });
+    for (const found of phonesIn(text)) if (knownDigits === '' || !knownDigits.includes(digitsOf(found))) yield finding('privacy/phone', 'stop', published.place, { found });
   }
 }

@@ -9,8 +9,9 @@ import { roomsIn } from './rooms-in-text.ts';
  * source. A pattern cannot tell a school from a story, so this asks for a second look and stops nothing.
  */
 export function* privacyRoom(pack: Pack): Iterable<Finding> {
-  for (const { steps, text, place } of publishedTexts(pack)) {
+  for (const published of publishedTexts(pack)) {
+    const { steps, text } = published;
     if (isPassedOver(steps)) continue;
-    for (const found of roomsIn(text, pack.allowWords)) yield finding('privacy/room', 'warn', place, { found });
+    for (const found of roomsIn(text, pack.allowWords)) yield finding('privacy/room', 'warn', published.place, { found });
   }
 }

@@ -23,10 +23,11 @@ export function* privacyRoster(pack: Pack, { roster: lines }: Surroundings): Ite
   }
   if (lines.length === 0) return;
   const roster = readRoster(lines, { words: pack.allowWords ?? [], makers: [pack.book.author, pack.book.illustrator ?? '', pack.by.name] });
-  for (const { steps, text, place } of publishedTexts(pack)) {
+  for (const published of publishedTexts(pack)) {
+    const { steps, text } = published;
     if (makers.has(String(steps[0]))) continue;
     const names = addresses.has(String(steps.at(-1))) ? rosterNamesInFileName(text, roster) : rosterNamesIn(text, roster);
-    for (const name of names) yield finding('privacy/roster-name', 'stop', place, { name });
+    for (const name of names) yield finding('privacy/roster-name', 'stop', published.place, { name });
   }
 }
 

@@ -23,7 +23,7 @@ const patterns: readonly RegExp[] = [
 ];
 
 /** What every pattern needs, so that most texts are passed over at once. */
-const mayHold = /\d|(?:Mr|Mrs|Ms|Miss|Mx|Dr|Teacher|Coach|Maestr[oa]|Señora?|Sra?)\b|clase|aula|sal[oó]n|grupo|alumn|estudiantes/iu;
+const mayHold = /\d|\b(?:M(?:rs?|s|iss|x|aestr[oa])|Dr|Teacher|Coach|S(?:eñora?|ra?)|[Cc]lase|[Aa]ula|[Ss]al[oó]n|[Gg]rupo|[Aa]lumn[oa]s|[Ee]studiantes)\b/u;
 
 /** What names a room or a class, as it stands in the text. `allowed` are names of characters: their class belongs to the story. */
 export function roomsIn(text: string, allowed: readonly string[] = []): readonly string[] {

@@ -48,16 +48,20 @@ function gathered(pack: Pack): readonly PublishedText[] {
   return texts;
 }
 
-/** Most texts are found sound, and nobody asks where they stand. */
-class FieldText implements PublishedText {
+/** A text of the front matter. Nobody asks where a sound one stands, so its place is looked up when somebody does. */
+export class FieldText implements PublishedText {
+  readonly #pack: Pack;
+
   constructor(
-    readonly pack: Pack,
+    pack: Pack,
     readonly steps: readonly Step[],
     readonly text: string,
-  ) {}
+  ) {
+    this.#pack = pack;
+  }
 
   get place(): Place {
-    return placeOf(this.pack, ...this.steps);
+    return placeOf(this.#pack, ...this.steps);
   }
 }
 
