@@ -17,5 +17,11 @@ export function lookAt(source: Source, library: Library): Kept {
 
 /** The places of fields and of their parts. Findings about what lies deeper have been made by now, and places are half of a pack. */
 function nearTop(places: Places): Places {
-  return Object.fromEntries(Object.entries(places).filter(([steps]) => steps.split('.', 3).length < 3 && !steps.endsWith('.*')));
+  return Object.fromEntries(Object.entries(places).filter(([steps]) => !steps.endsWith('.*') && !isDeep(steps)));
+}
+
+/** Of three steps or more. */
+function isDeep(steps: string): boolean {
+  const second = steps.indexOf('.') + 1;
+  return second > 0 && steps.includes('.', second);
 }

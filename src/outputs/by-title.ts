@@ -8,5 +8,8 @@ export function titleKey(title: string): string {
 /** In the order of the alphabet of a language, without a leading article. */
 export function byTitle(shown: readonly ShownPack[], language: string): readonly ShownPack[] {
   const collator = new Intl.Collator(language);
-  return [...shown].sort((a, b) => collator.compare(titleKey(a.pack.title), titleKey(b.pack.title)) || (a.pack.file < b.pack.file ? -1 : 1));
+  return shown
+    .map((each) => ({ each, key: titleKey(each.pack.title) }))
+    .sort((a, b) => collator.compare(a.key, b.key) || (a.each.pack.file < b.each.pack.file ? -1 : 1))
+    .map(({ each }) => each);
 }

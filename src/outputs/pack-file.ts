@@ -1,4 +1,4 @@
-import { formFields, type FormField } from '../core/pack/form-fields.ts';
+import { everyField, formFields, type FormField } from '../core/pack/form-fields.ts';
 import type { Pack } from '../core/pack/pack.ts';
 import { treeText, type Tree } from '../core/pack/scalar-text.ts';
 import type { Output, OutputInput } from './views.ts';
@@ -27,14 +27,17 @@ export function packFile(pack: Pack): string {
   return `---\n${treeText(tree, 0, '\n')}\n---\n\n${pack.body.markdown.replace(/\n{3,}/g, '\n\n').trim()}\n`;
 }
 
+/** What a field is called in a pack: `listenFor` for `listen for`. */
+const ownNames: ReadonlyMap<FormField, string> = new Map(everyField(formFields).map((field) => [field, field.name.replace(/ ([a-z])/g, (_, letter: string) => letter.toUpperCase())]));
+
 function groupOf(group: Readonly<Record<string, unknown>>, fields: readonly FormField[]): { readonly [field: string]: Tree } {
-  return Object.fromEntries(
-    fields.flatMap((field) => {
-      const value = group[field.name.replace(/ ([a-z])/g, (_, letter: string) => letter.toUpperCase())];
-      const tree = value === undefined ? undefined : treeOf(value, field);
-      return tree === undefined ? [] : [[field.name, tree] as const];
-    }),
-  );
+  const tree: Record<string, Tree> = {};
+  for (const field of fields) {
+    const value = group[ownNames.get(field) ?? field.name];
+    const made = value === undefined ? undefined : treeOf(value, field);
+    if (made !== undefined) tree[field.name] = made;
+  }
+  return tree;
 }
 
 function treeOf(value: unknown, field: FormField): Tree | undefined {

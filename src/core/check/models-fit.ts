@@ -15,15 +15,15 @@ const mostFrames = 20;
 export function* modelsFit(pack: Pack): Iterable<Finding> {
   for (const [index, stop] of pack.stops.entries()) {
     const patterns = (stop.frames ?? []).slice(0, mostFrames).map(patternOf);
-    const models = stop.models ?? [];
+    const models = (stop.models ?? []).map(({ text }) => ({ text, words: wordsOf(text) }));
     const seen = new Set<string>();
-    for (const [place, { text }] of models.entries()) {
+    for (const [place, { text, words }] of models.entries()) {
       if (patterns.length > 0 && isWholeSentence(text) && !patterns.some((fits) => fits(text))) yield finding('models/fits-no-frame', 'note', placeOf(pack, 'stops', index, 'models', place), { stop: stop.id, model: text });
-      const same = wordsOf(text).join(' ');
+      const same = words.join(' ');
       if (seen.has(same)) yield finding('models/alike', 'warn', placeOf(pack, 'stops', index, 'models', place), { stop: stop.id, model: text });
       seen.add(same);
     }
-    const shortest = Math.min(...models.map(({ text }) => wordsOf(text).length));
+    const shortest = Math.min(...models.map(({ words }) => words.length));
     if (models.length >= 2 && shortest > shortAnswer) yield finding('models/no-short-one', 'note', placeOf(pack, 'stops', index, 'models'), { stop: stop.id, shortest, most: shortAnswer });
   }
 }

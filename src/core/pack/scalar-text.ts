@@ -42,13 +42,19 @@ export function fieldText(field: string, value: Tree, indent: number, newline: s
 function canBePlain(text: string, inFlow: boolean): boolean {
   // Other readers of YAML take 2:40 for a number on the base of sixty.
   if (/^\d+:\d/.test(text)) return false;
-  if (!/^[\p{L}\p{N}_¿¡(“‘«/.+…–—_]/u.test(text) || /[\s:]$/u.test(text) || /[:#]/.test(text.replace(/[^\s:#]:(?=\S)|\S#/g, ''))) return false;
+  if (!/^[\p{L}\p{N}_¿¡(“‘«/.+…–—_]/u.test(text) || /[\s:]$/u.test(text) || hasMark(text)) return false;
   if (inFlow && /[,[\]{}:]/.test(text)) return false;
   return !needsEscapes(text) && !/[\n\t]/.test(text) && !/^(?:\.\.\.|---)/.test(text);
 }
 
+/** Holds a colon or number sign that is more than a part of a word: most texts hold neither. */
+function hasMark(text: string): boolean {
+  return /[:#]/.test(text) && /[:#]/.test(text.replace(/[^\s:#]:(?=\S)|\S#/g, ''));
+}
+
 /** Characters that only double quotes can hold, as escapes. */
 function needsEscapes(text: string): boolean {
+  if (/^[ -~]*$/.test(text)) return false;
   // eslint-disable-next-line no-control-regex -- control characters are what is looked for
   return /[\u0000-\u0008\u000b-\u001f\u007f-\u00a0\u2028\u2029\ufeff\ufffe\uffff]|[\ud800-\udfff]/.test(text.replace(/[\ud800-\udbff][\udc00-\udfff]/g, ''));
 }
