@@ -6,7 +6,7 @@ import type { PlannedPack } from '../core/plan/plan.ts';
 import { findFiles } from '../outputs/find-files.ts';
 import { withLineage } from '../outputs/lineage.ts';
 import { textOutputs } from '../outputs/output.ts';
-import { pagesOf, pagesOfPack, type PageText, type Published } from '../outputs/pages.ts';
+import { listPages, pagesOf, pagesOfPack, type PageText, type Published } from '../outputs/pages.ts';
 import { showRetired } from '../outputs/retired.ts';
 import type { Output, OwnLayouts, Page, ShownPack } from '../outputs/views.ts';
 import { makeAssets } from './browser-code.ts';
@@ -66,7 +66,7 @@ export interface Built {
   readonly pages: number;
   /** The folders that were asked for: the content, and the sources that its settings name, also one that is not there. */
   readonly folders: readonly string[];
-  /** The pages of the pack that a file belongs to, made anew with all else as it was built; undefined where that would not be the truth. */
+  /** The pages of the pack that a file belongs to and those that list it, made anew with all else as it was built; undefined where that would not be the truth. */
   readonly again: (path: string) => ReturnType<typeof packAgain>;
 }
 
@@ -158,7 +158,15 @@ async function buildOn(threads: TextThreads, bundle: Bundler, options: BuildOpti
     throw error;
   }
   await tidyCache(options.cache, [...used, ...shown.files.flatMap((file) => ('from' in file ? [file.from] : []))]);
-  const around = { content, library, packs: toPublish.shown, pagesOf: (one: ShownPack) => pagesOfPack(toPublish, one), cache: options.cache, today: options.today };
+  const around = {
+    content,
+    library,
+    packs: toPublish.shown,
+    pagesOf: (one: ShownPack) => pagesOfPack(toPublish, one),
+    listsOf: (packs: readonly ShownPack[]) => listPages({ ...toPublish, shown: packs }),
+    cache: options.cache,
+    today: options.today,
+  };
   return { ...result, pages: pages.length, again: (path) => packAgain(around, path) };
 }
 

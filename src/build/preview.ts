@@ -39,14 +39,14 @@ export async function preview(options: PreviewOptions): Promise<{ readonly addre
   const stop = onChange(watcher, {
     page: async (path) => {
       // A fault in it is told by the build that follows.
-      const pages = await last?.again(path).catch(() => undefined);
-      if (!pages) return;
-      server.showInstead(pages);
+      const again = await last?.again(path).catch(() => undefined);
+      if (!again) return;
+      server.showInstead((file) => again.pages.get(file) ?? again.list(file));
       server.reload();
     },
     site: async () => {
       await rebuild();
-      server.showInstead(new Map());
+      server.showInstead(() => undefined);
       server.reload();
     },
   });

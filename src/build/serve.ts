@@ -1,7 +1,7 @@
 import { createReadStream } from 'node:fs';
 import { readFile, stat } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
-import { extname, join, normalize, sep } from 'node:path';
+import { extname, join, normalize, relative, sep } from 'node:path';
 import { answerSave, newToken, saveUrl, tokenName } from './save-request.ts';
 
 /** A small server for looking at a built site: this machine only, nothing cached. It only reads, but for the packs that the form may save where a content folder is given. */
@@ -9,10 +9,13 @@ export interface Serving {
   readonly address: string;
   /** Asks every open page to load itself again. */
   reload(): void;
-  /** Serves these pages in place of the folder's files of these names, until it is called again. */
-  showInstead(pages: ReadonlyMap<string, string>): void;
+  /** Serves what this gives for a file of the folder in the file's place, until it is called again. */
+  showInstead(pageOf: PageOf): void;
   close(): Promise<void>;
 }
+
+/** The HTML of a file by its path below the folder; undefined where the file itself is to be served. */
+export type PageOf = (file: string) => string | undefined;
 
 const types: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -40,10 +43,10 @@ const reloadScript = `new EventSource('${reloadUrl}').addEventListener('changed'
 /** Serves a folder on the loopback address. Port 0 means any that is free. */
 export async function serve(folder: string, port: number, content?: string): Promise<Serving> {
   const listeners = new Set<ServerResponse>();
-  const instead = new Map<string, string>();
+  const shelf: Shelf = { folder, instead: () => undefined };
   const saving = content === undefined ? undefined : { content, token: newToken() };
   const server: Server = createServer((request, response) => {
-    answer({ folder, instead }, request, response, listeners, saving).catch(() => {
+    answer(shelf, request, response, listeners, saving).catch(() => {
       if (!response.headersSent) response.writeHead(500);
       response.end();
     });
@@ -58,9 +61,8 @@ export async function serve(folder: string, port: number, content?: string): Pro
     reload: () => {
       for (const listener of listeners) listener.write('event: changed\ndata: 1\n\n');
     },
-    showInstead: (pages) => {
-      instead.clear();
-      for (const [file, html] of pages) instead.set(join(folder, file), html);
+    showInstead: (pageOf) => {
+      shelf.instead = pageOf;
     },
     close: async () => {
       for (const listener of listeners) listener.end();
@@ -79,7 +81,7 @@ interface Saving {
 /** The folder that is served, and pages that are shown in place of its files. */
 interface Shelf {
   readonly folder: string;
-  readonly instead: ReadonlyMap<string, string>;
+  instead: PageOf;
 }
 
 async function answer(shelf: Shelf, request: IncomingMessage, response: ServerResponse, listeners: Set<ServerResponse>, saving: Saving | undefined): Promise<void> {
@@ -146,7 +148,7 @@ function partOf(range: string | undefined, size: number): { start: number; end: 
 }
 
 async function answerPage(file: string, { folder, instead }: Shelf, response: ServerResponse, saving: Saving | undefined): Promise<void> {
-  const found = instead.get(file) ?? (await readFile(file, 'utf8').catch(() => undefined));
+  const found = instead(relative(folder, file)) ?? (await readFile(file, 'utf8').catch(() => undefined));
   const html = found ?? (await readFile(join(folder, '404.html'), 'utf8').catch(() => 'There is no such page.'));
   response.writeHead(found === undefined ? 404 : 200, { 'content-type': types['.html'], 'cache-control': 'no-store', 'x-content-type-options': 'nosniff' });
   // Only a page of this server can read the mark, and only the form's page has it.

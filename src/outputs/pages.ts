@@ -83,15 +83,16 @@ function libraryPage(published: Published, language: string): Page {
   );
   const here = new Set(packs.map((each) => each.pack.slug));
   // A book without a pack in this language is offered in the language it has: in the library's own, if there is a choice.
-  const others = shown.filter((each) => !here.has(each.pack.slug));
-  const elsewhere = others.filter(
-    (each) => each === (others.find((other) => other.pack.slug === each.pack.slug && other.pack.language === library.language) ?? others.find((other) => other.pack.slug === each.pack.slug)),
-  );
+  const elsewhere = new Map<string, ShownPack>();
+  for (const each of shown) {
+    const { slug, language: its } = each.pack;
+    if (!here.has(slug) && (!elsewhere.has(slug) || its === library.language)) elsewhere.set(slug, each);
+  }
   return page(published, language, rootOf(language, library.language), inEachLanguage(library, ''), {
     kind: 'library',
     packs: firstShown(packs),
     count: packs.length,
-    elsewhere: firstShown(byTitle(elsewhere, language)),
+    elsewhere: firstShown(byTitle([...elsewhere.values()], language)),
   });
 }
 
@@ -105,13 +106,20 @@ function firstShown(packs: readonly ShownPack[]): readonly ShownPack[] {
 /** The search, and the index that leads to every pack of a language without a script. */
 function findPages(published: Published, language: string): readonly Page[] {
   const { library, shown, find } = published;
-  const root = rootOf(language, library.language);
   const indexes = find.map(({ language: of, folder, packs }) => ({ language: of, folder, packs }));
+  const count = shown.filter(({ pack }) => pack.language === language).length;
+  return [page(published, language, `${rootOf(language, library.language)}find/`, inEachLanguage(library, 'find/'), { kind: 'find', indexes, count }), ...indexPages(published, language)];
+}
+
+function indexPages(published: Published, language: string): readonly Page[] {
+  const { library, shown, find } = published;
   const own = shown.filter(({ pack }) => pack.language === language);
-  return [
-    page(published, language, `${root}find/`, inEachLanguage(library, 'find/'), { kind: 'find', indexes, count: own.length }),
-    ...browsePages(own, language, find).map(({ path, view }) => page(published, language, root + path, path === 'index/' ? inEachLanguage(library, path) : [], view)),
-  ];
+  return browsePages(own, language, find).map(({ path, view }) => page(published, language, rootOf(language, library.language) + path, path === 'index/' ? inEachLanguage(library, path) : [], view));
+}
+
+/** The pages on which packs are listed by their titles: the first page and the index of each language. */
+export function listPages(published: Published): readonly Page[] {
+  return published.library.languages.flatMap((language) => [libraryPage(published, language), ...indexPages(published, language)]);
 }
 
 /** So many packs stand on one page about quality: a library of a thousand would make a page of megabytes. */

@@ -77,15 +77,20 @@ test('what did not change is not made again: the file of the old site is the fil
   expect(made).toEqual(expect.arrayContaining(['index.html', 'packs.json', 'packs/owl/index.html', 'packs/owl/booklet/index.html', 'packs/owl/lesson/index.html', 'packs/owl/pack.md']));
 });
 
-test('in the preview the pages of the one pack that changed are there before the site is, and are the site’s', async () => {
+test('in the preview the pages of the one pack that changed, and those that list it, are there before the site is, and are the site’s', async () => {
   const library = await smallLibrary({ 'packs/hen/pack.md': await soundPack(), 'packs/owl/pack.md': await soundPack() });
   const built = await buildSmall(library);
   const file = join(library.content, 'packs/owl/pack.md');
   await writeFile(file, await soundPack(['title: The Wheelbarrow Goes Home', 'title: The Wheelbarrow Goes Away']));
-  const early = (await built.again(file)) ?? new Map<string, string>();
+  const again = await built.again(file);
+  const early = again?.pages ?? new Map<string, string>();
   expect([...early.keys()].sort()).toEqual(['packs/owl/booklet/index.html', 'packs/owl/index.html', 'packs/owl/lesson/index.html'].map((each) => each.split('/').join(sep)));
+  // The pages that list it are made when somebody looks.
+  const lists = ['index.html', join('index', 'index.html')].map((page) => [page, again?.list(page)] as const);
+  for (const [page, html] of lists) expect(html, page).toContain('The Wheelbarrow Goes Away');
+  expect(again?.list(join('about', 'index.html'))).toBeUndefined();
   await buildSmall(library);
-  for (const [page, html] of early) expect(await readFile(join(library.site, page), 'utf8')).toBe(html);
+  for (const [page, html] of [...early, ...lists]) expect(await readFile(join(library.site, page), 'utf8')).toBe(html);
   // The build has the word on all else: faults, new packs, what lies beside them.
   await writeFile(file, await soundPack(['kind: predict', 'kind: prophesy']));
   expect(await built.again(file)).toBeUndefined();
