@@ -32,7 +32,7 @@ export interface TextThreadsOptions {
 }
 
 /** Megabytes that a thread may hold. It would gather more before it clears up, and needs a third of this; one that has too little ends, and its task is done here. */
-const heap = 128;
+const heap = 96;
 
 /** Packs or pages that a thread gets at once: some hundred milliseconds of work. */
 const atOnce = 20;
@@ -102,7 +102,7 @@ export function textThreads(bundle: () => Promise<Bundler>, { worth = 150, most 
       ),
     close: async () => {
       closed = true;
-      await Promise.all(all.map((thread) => thread.terminate()));
+      await Promise.all(all.splice(0).map((thread) => thread.terminate()));
     },
   };
 }

@@ -8,7 +8,7 @@ const ofPacks = new Set<Page['view']['kind']>(['family', 'booklet', 'lesson', 'r
 
 /**
  * Writes the pages that the old site does not have already. The engine makes those of the library. Those of packs are made
- * beside it by the same layouts, on threads: each page that goes through it stays in its memory, and a large library has tens of thousands.
+ * beside it by the same layouts, on threads, which end with it: each page that goes through it stays in its memory, and a large library has tens of thousands.
  */
 export async function writePages(
   pages: readonly Page[],
@@ -37,6 +37,8 @@ export async function writePages(
     site.write(file, html, mark);
     progress?.(++made, beside.length);
   });
+  // The engine needs the room.
+  await threads.close();
   if (forEngine.length === 0) return;
   const { makePages } = await import('./eleventy.ts');
   await makePages(forEngine, output, cache, (page, html) => {
