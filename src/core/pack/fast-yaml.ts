@@ -10,9 +10,10 @@ import type { Raw, ReadYaml } from './raw.ts';
 
 /**
  * What the two parsers do not take for the same: tabs, carriage returns, byte order marks, escapes other than `\"`, `\\` and
- * `\n`, a remark without a space before it, the marks around documents, and lines of nothing but spaces.
+ * `\n`, a remark without a space before it, the marks around documents, lines of nothing but spaces, and marks of types and
+ * anchors, which js-yaml loses where a block follows.
  */
-const unusual = /[\t\r\ufeff]|\\[^"\\n]|[,:[\]{}"']#|^(?:---|\.\.\.)|^ +$/m;
+const unusual = /[\t\r\ufeff]|\\[^"\\n]|[,:[\]{}"']#|^(?:---|\.\.\.)|^ +$|(?:^|[-:?,[{]) *[!&]/m;
 
 /** The values and places of a text; undefined where it is not plain, or not sound. */
 export function readPlainYaml(yaml: string): ReadYaml | undefined {
@@ -38,10 +39,7 @@ interface Node {
   parts: Node[];
 }
 
-/** The parser's state with what its types leave out. */
-type WholeState = State & { readonly tag: string | null; readonly anchor: string | null };
-
-/** Everything in a text, by what the parser tells as it goes; undefined where it throws or warns, or where there is a tag or an anchor. */
+/** Everything in a text, by what the parser tells as it goes; undefined where it throws or warns. */
 function treeOf(yaml: string): Node | undefined {
   const open: Node[] = [];
   let top: Node | undefined;
@@ -56,14 +54,13 @@ function treeOf(yaml: string): Node | undefined {
       open.push(node);
       return;
     }
-    const { kind, result, tag, anchor } = state as WholeState;
     const node = open.pop();
-    if (node === undefined || anchor !== null || (tag !== null && tag !== '?')) return refuse();
-    node.kind = kind;
-    node.result = result;
+    if (node === undefined) return refuse();
+    node.kind = state.kind;
+    node.result = state.result;
     const [only, more] = node.parts;
     // What might have been a field's name and was a value has been begun twice.
-    if (only?.result === result && more === undefined) node.parts = only?.parts ?? [];
+    if (only?.result === node.result && more === undefined) node.parts = only?.parts ?? [];
     top = node;
   };
   try {

@@ -93,6 +93,7 @@ test.each([
   ['a field twice', 'a: 1\na: 2', 'yaml/duplicate'],
   ['an alias', 'a: &x 1\nb: *x', 'yaml/alias'],
   ['a mark of a type', 'a: !hen 1', 'yaml/tag'],
+  ['a mark before a block', 'a: !\n    |', 'yaml/tag'],
   ['lists within lists', `a: ${'['.repeat(20)}${']'.repeat(20)}`, 'yaml/too-deep'],
   ['an escaped line break', 'a: "one\\\n  two"', undefined],
   ['a pair in a list', 'a: [b: c]', undefined],
