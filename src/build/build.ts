@@ -132,7 +132,8 @@ async function buildOn(threads: TextThreads, bundle: Bundler, options: BuildOpti
     assets,
     [...content.layouts].filter(([part]) => layouts.own[part] !== undefined),
   );
-  const staging = await stage(options.site, join(options.cache, 'spare', hashOf(resolve(options.site))));
+  const spare = join(options.cache, 'spare', hashOf(resolve(options.site)));
+  const staging = await stage(options.site, spare);
   const site = await keptSite(options.cache, staging);
   let pages = pagesOf(toPublish);
   try {
@@ -157,7 +158,7 @@ async function buildOn(threads: TextThreads, bundle: Bundler, options: BuildOpti
     await staging.discard();
     throw error;
   }
-  await tidyCache(options.cache, [...used, ...shown.files.flatMap((file) => ('from' in file ? [file.from] : []))]);
+  await tidyCache(options.cache, [...used, spare, ...shown.files.flatMap((file) => ('from' in file ? [file.from] : []))]);
   const around = {
     content,
     library,

@@ -18,7 +18,8 @@ export function* modelsFit(pack: Pack): Iterable<Finding> {
     const models = (stop.models ?? []).map(({ text }) => ({ text, words: wordsOf(text) }));
     const seen = new Set<string>();
     for (const [place, { text, words }] of models.entries()) {
-      if (patterns.length > 0 && isWholeSentence(text) && !patterns.some((fits) => fits(text))) yield finding('models/fits-no-frame', 'note', placeOf(pack, 'stops', index, 'models', place), { stop: stop.id, model: text });
+      if (patterns.length > 0 && isWholeSentence(text) && !patterns.some((fits) => fits(text)))
+        yield finding('models/fits-no-frame', 'note', placeOf(pack, 'stops', index, 'models', place), { stop: stop.id, model: text });
       const same = words.join(' ');
       if (seen.has(same)) yield finding('models/alike', 'warn', placeOf(pack, 'stops', index, 'models', place), { stop: stop.id, model: text });
       seen.add(same);
