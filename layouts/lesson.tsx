@@ -25,7 +25,7 @@ export function Lesson(page: PageOf<PackView>): JSX.Element {
   const { pack, urls } = page.view.shown;
   const say = phrasesFor(page.language);
   const data = lessonDataOf(pack);
-  const sheet = sheetOf(data, usualChoices(data));
+  const sheet = sheetOf(data, usualChoices(data), pack.plan);
   const substitute = page.view.shown.papers.find((paper) => paper.kind === 'substitute');
   const parts = { data, sheet, say: say.sheet, card: cardsOf(page) };
   return (

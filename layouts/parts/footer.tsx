@@ -2,20 +2,18 @@ import type { JSX } from 'preact';
 import { isInEnglish, isPartlyEnglish, phrasesFor } from '../../src/core/languages/pick-language.ts';
 import { rootOf } from '../../src/outputs/addresses.ts';
 import type { Page } from '../../src/outputs/views.ts';
+import { toHtml } from '../to-html.ts';
 import { Contact } from './contact.tsx';
 import { NavLinks } from './nav-links.tsx';
 import { Sprig } from './ornaments.tsx';
+import { isOfABook, sharedByBooks } from './shared-by-books.ts';
 
 /** The foot of every page. */
 export function Footer({ page }: { readonly page: Page }): JSX.Element {
-  const own = page.own?.footer;
-  if (own) return <footer class="foot" dangerouslySetInnerHTML={{ __html: own(page) }} />;
-  return (
-    <footer class="foot">
-      <FooterInside page={page} />
-    </footer>
-  );
+  return <footer class="foot" dangerouslySetInnerHTML={{ __html: (page.own?.footer ?? usual)(page) }} />;
 }
+
+const usual = sharedByBooks((page) => toHtml(<FooterInside page={page} />));
 
 /** In the same order everywhere: more pages, whom to ask, rights, and who decides. */
 export function FooterInside({ page }: { readonly page: Page }): JSX.Element {
@@ -30,7 +28,7 @@ export function FooterInside({ page }: { readonly page: Page }): JSX.Element {
     { name: phrasesFor(language).stack.footer, url: `${root}stack/` },
     { name: phrasesFor(language).maker.title, url: `${root}make/`, lang: isInEnglish(language, 'maker') ? 'en' : undefined },
     // Nothing for a family, a child or a lesson: the pages of a book are spared the link.
-    ...(ofABook(page) ? [] : [{ name: phrasesFor(language).programs.title, url: `${root}programs/`, lang: isInEnglish(language, 'programs') ? 'en' : undefined }]),
+    ...(isOfABook(page) ? [] : [{ name: phrasesFor(language).programs.title, url: `${root}programs/`, lang: isInEnglish(language, 'programs') ? 'en' : undefined }]),
   ];
   return (
     <>
@@ -53,8 +51,4 @@ export function FooterInside({ page }: { readonly page: Page }): JSX.Element {
       <p class="rules">{say.rules}</p>
     </>
   );
-}
-
-function ofABook({ view }: Page): boolean {
-  return view.kind === 'family' || view.kind === 'booklet' || view.kind === 'lesson' || view.kind === 'recording';
 }

@@ -2,11 +2,13 @@ import type { JSX } from 'preact';
 import { phrasesFor } from '../../src/core/languages/pick-language.ts';
 import { linkFrom, rootOf } from '../../src/outputs/addresses.ts';
 import type { Page } from '../../src/outputs/views.ts';
+import { toHtml } from '../to-html.ts';
 import { ownName } from './language-name.ts';
 import { nameOf } from './library-name.ts';
 import { Logo } from './logo.tsx';
 import { NavLinks } from './nav-links.tsx';
 import { Rule } from './ornaments.tsx';
+import { sharedByBooks } from './shared-by-books.ts';
 
 /** A page above this one. */
 export interface Step {
@@ -16,14 +18,13 @@ export interface Step {
 
 /** The running head, the same on every page. */
 export function Masthead({ page }: { readonly page: Page }): JSX.Element {
-  const own = page.own?.masthead;
-  if (own) return <header class="masthead" dangerouslySetInnerHTML={{ __html: own(page) }} />;
-  return (
-    <header class="masthead">
-      <MastheadInside page={page} />
-    </header>
-  );
+  // A book's page in other languages is a page of that book.
+  const usual = page.alternates.length > 0 ? inside : shared;
+  return <header class="masthead" dangerouslySetInnerHTML={{ __html: (page.own?.masthead ?? usual)(page) }} />;
 }
+
+const inside = (page: Page): string => toHtml(<MastheadInside page={page} />);
+const shared = sharedByBooks(inside);
 
 /** The library's logo and name, its few pages, its other languages. */
 export function MastheadInside({ page }: { readonly page: Page }): JSX.Element {

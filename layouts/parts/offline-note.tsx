@@ -4,19 +4,38 @@ import { phrasesFor } from '../../src/core/languages/pick-language.ts';
 import { linkFrom } from '../../src/outputs/addresses.ts';
 import type { Page } from '../../src/outputs/views.ts';
 import { numbersIn } from '../../src/core/languages/formats.ts';
+import { toHtml } from '../to-html.ts';
+import { sharedByBooks } from './shared-by-books.ts';
 
 /** At the end of a book's pages and of the form, once a script has kept them: what is saved on the device, and how to take it away. */
 export function OfflineNote({ page }: { readonly page: Page }): JSX.Element | null {
   const kept = keptWith(page);
   if (!kept) return null;
+  return (
+    <div
+      class="offline-note"
+      hidden
+      role="status"
+      data-book={kept.url}
+      data-worker={linkFrom(page.url, 'offline-worker.js')}
+      data-asked={kept.what === 'search' ? '' : undefined}
+      dangerouslySetInnerHTML={{ __html: inside(page) }}
+    />
+  );
+}
+
+const inside = sharedByBooks((page) => toHtml(<Inside page={page} />));
+
+function Inside({ page }: { readonly page: Page }): JSX.Element {
   const { offline, maker, find } = phrasesFor(page.language);
+  const what = keptWith(page)?.what;
   const say =
-    kept.what === 'form' ? { ...offline, ...maker.copyHere, kept: (size: string) => maker.copyHere.kept.replace('{size}', size) } : kept.what === 'search' ? { ...offline, ...find.copyHere } : offline;
+    what === 'form' ? { ...offline, ...maker.copyHere, kept: (size: string) => maker.copyHere.kept.replace('{size}', size) } : what === 'search' ? { ...offline, ...find.copyHere } : offline;
   const [before = '', after = ''] = say.kept('\u0000').split('\u0000');
   // A phone needs long to learn how a language writes numbers, and for this one place the mark is enough.
   const decimalMark = numbersIn(localeOf(page.language)).format(1.5).charAt(1);
   return (
-    <div class="offline-note" hidden role="status" data-book={kept.url} data-worker={linkFrom(page.url, 'offline-worker.js')} data-asked={kept.what === 'search' ? '' : undefined}>
+    <>
       <p data-part="kept" hidden>
         {before}
         <span data-size={decimalMark} />
@@ -40,7 +59,7 @@ export function OfflineNote({ page }: { readonly page: Page }): JSX.Element | nu
       <p data-part="no-room" hidden>
         {say.noRoom}
       </p>
-    </div>
+    </>
   );
 }
 

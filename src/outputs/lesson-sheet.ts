@@ -21,7 +21,8 @@ export interface Sheet extends Lesson<PlanStop> {
   readonly rest: readonly PlanStop[];
 }
 
-export function sheetOf(data: LessonData, choices: Choices): Sheet {
+/** @param planned The lesson of these choices, where it has been worked out before. */
+export function sheetOf(data: LessonData, choices: Choices, planned?: Lesson<PlanStop>): Sheet {
   const { durations } = data;
   const options: LessonOptions = {
     setting: choices.setting,
@@ -30,7 +31,7 @@ export function sheetOf(data: LessonData, choices: Choices): Sheet {
   };
   const whole = choices.from === 1 && choices.to === data.book.openings;
   const book = whole ? data : partOf(data, choices.from, choices.to);
-  const lesson = lessonOf(book, choices.reading, choices.minutes, options);
+  const lesson = planned ?? lessonOf(book, choices.reading, choices.minutes, options);
   const asked = new Set(lesson.stops.map((stop) => stop.id));
   return {
     ...lesson,
