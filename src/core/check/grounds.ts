@@ -98,11 +98,15 @@ export const groundsOf: Readonly<Partial<Record<Code, Ground>>> = {
 const markWords = {
   en: { source: 'Source', 'from memory': 'From memory', 'common practice': 'Common practice', bare: 'Common practice, no source', after: 'Common practice; compare' },
   es: { source: 'Fuente', 'from memory': 'De memoria', 'common practice': 'Práctica común', bare: 'Práctica común, sin fuente', after: 'Práctica común; compárese' },
+  ar: { source: 'المصدر', 'from memory': 'من الذاكرة', 'common practice': 'ممارسة شائعة', bare: 'ممارسة شائعة، بلا مصدر', after: 'ممارسة شائعة؛ قارنوا' },
 } as const;
 
 /** A ground as a short line to show beside a finding: "Source: Rowe 1986", "Common practice; compare …". In English where the language has no words for it. */
 export function groundInWords(ground: Ground, language: string): string {
-  const words = language.split('-')[0] === 'es' ? markWords.es : markWords.en;
+  const own = language.split('-')[0] ?? '';
+  const words = own in markWords ? markWords[own as keyof typeof markWords] : markWords.en;
   if (ground.source === undefined) return ground.mark === 'common practice' ? words.bare : words[ground.mark];
-  return ground.mark === 'common practice' ? `${words.after} ${ground.source}` : `${words[ground.mark]}: ${ground.source}`;
+  // A source is cited in Latin letters: in a sentence that runs the other way it stands apart.
+  const source = words === markWords.ar ? `\u2068${ground.source}\u2069` : ground.source;
+  return ground.mark === 'common practice' ? `${words.after} ${source}` : `${words[ground.mark]}: ${source}`;
 }

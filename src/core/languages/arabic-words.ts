@@ -43,7 +43,24 @@ export const nouns = {
   line: masculine('سطر', 'سطر', 'أسطر', 'سطرًا'),
   child: masculine('طفل', 'طفل', 'أطفال', 'طفلًا'),
   thing: masculine('شيء', 'شيئ', 'أشياء', 'شيئًا'),
+  field: masculine('حقل', 'حقل', 'حقول', 'حقلًا'),
+  letter: masculine('حرف', 'حرف', 'أحرف', 'حرفًا'),
+  level: masculine('مستوى', 'مستوي', 'مستويات', 'مستوى'),
+  question: masculine('سؤال', 'سؤال', 'أسئلة', 'سؤالًا'),
+  blank: masculine('فراغ', 'فراغ', 'فراغات', 'فراغًا'),
+  kind: masculine('نوع', 'نوع', 'أنواع', 'نوعًا'),
+  way: feminine('طريقة', 'طريقت', 'طرق'),
+  year: feminine('سنة', 'سنت', 'سنوات'),
 } as const satisfies Readonly<Record<string, Counted>>;
+
+/** Text out of a pack or of a file's name, in quotation marks. It keeps the way its own letters run, and does not mix with the sentence around it. */
+export const quoted = (text: string): string => `«${apart(text)}»`;
+
+/** The same without marks. */
+export const apart = (text: string): string => `\u2068${text}\u2069`;
+
+/** What is to be written in a file just so, as `rights note: …`: from left to right, with its signs in their places. */
+export const written = (text: string): string => `«\u2066${text}\u2069»`;
 
 /** "أ وب وج". */
 export function listed(items: readonly string[]): string {

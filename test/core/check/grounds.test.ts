@@ -8,6 +8,8 @@ test('a ground says its mark, and its source when it has one', () => {
   expect(groundInWords({ mark: 'source', source: 'Rowe 1986', row: 'T1' }, 'es-MX')).toBe('Fuente: Rowe 1986');
   expect(groundInWords({ mark: 'common practice', row: 'M6' }, 'en')).toBe('Common practice, no source');
   expect(groundInWords({ mark: 'common practice', source: 'Webb 1997' }, 'es')).toBe('Práctica común; compárese Webb 1997');
+  expect(groundInWords({ mark: 'common practice', row: 'M6' }, 'ar')).toBe('ممارسة شائعة، بلا مصدر');
+  expect(groundInWords({ mark: 'source', source: 'Rowe 1986', row: 'T1' }, 'ar')).toBe('المصدر: \u2068Rowe 1986\u2069');
 });
 
 test('nothing is called a source or from memory without naming what', () => {
