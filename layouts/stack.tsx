@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { isInEnglish, phrasesFor } from '../src/core/languages/pick-language.ts';
 import type { PageOf, StackView } from '../src/outputs/views.ts';
 import { DataIsland, Document } from './parts/document.tsx';
+import { directionOf } from './parts/language-name.ts';
 import { Rule } from './parts/ornaments.tsx';
 
 /** The page of the stack as it is loaded: what it is for, and the data that its script works with. The script does the rest on the device. */
@@ -9,6 +10,7 @@ export function Stack(page: PageOf<StackView>): JSX.Element {
   const phrases = phrasesFor(page.language);
   const say = phrases.stack;
   const { packs } = page.view;
+  const letters = directionOf(page.language) === 'rtl' ? 'a ا' : 'a';
   return (
     <Document page={page} title={say.title} description={say.description} script={`stack-${isInEnglish(page.language, 'stack') ? 'en' : (page.language.split('-')[0] ?? '')}`}>
       <header class="stack-head">
@@ -33,12 +35,12 @@ export function Stack(page: PageOf<StackView>): JSX.Element {
       </section>
       {/* A letter of each face that the script's leaves are set in: else the browser would ask for the face when its first leaf is opened, and this page asks for nothing once it is loaded. */}
       <p class="unseen every-face" aria-hidden="true">
-        a <b>a</b> <i>a</i>{' '}
+        {letters} <b>{letters}</b> <i>a</i>{' '}
         <span>
           a <b>a</b>
         </span>
       </p>
-      <DataIsland id="stack-data" data={{ packs: packs ?? [], strengths: phrases.strengths }} />
+      <DataIsland id="stack-data" data={{ packs: packs ?? [], strengths: phrases.strengths, comma: phrases.comma }} />
     </Document>
   );
 }

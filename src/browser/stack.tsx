@@ -16,7 +16,7 @@ import { wallPage } from '../classroom/wall-page.ts';
 import { filesIn, readFiles } from './stack/read-files.ts';
 
 /** What the page carries for its script. */
-interface Island extends Pick<StackWords, 'strengths'> {
+interface Island extends Pick<StackWords, 'strengths' | 'comma'> {
   /** Questions, rubrics and models of the library's packs; none where the library is too large. */
   readonly packs: readonly StackPack[];
 }
@@ -25,11 +25,11 @@ interface Island extends Pick<StackWords, 'strengths'> {
  * The stack: the page on which a teacher looks through the booklets that came back. All of it happens on this device: once the page is
  * loaded it asks for nothing, and what is on the desk is gone with the window unless the teacher keeps it.
  */
-export function startStack(words: Omit<StackWords, 'strengths'>): void {
+export function startStack(words: Omit<StackWords, 'strengths' | 'comma'>): void {
   const room = document.getElementById('stack-room');
   const island = document.getElementById('stack-data');
   if (!room || !island) return;
-  const { packs, strengths } = JSON.parse(island.textContent) as Island;
+  const { packs, strengths, comma } = JSON.parse(island.textContent) as Island;
   const about = document.getElementById('stack-about');
   for (const each of document.querySelectorAll<HTMLElement>('.needs-script')) each.hidden = true;
   const aside = document.createElement('p');
@@ -45,7 +45,7 @@ export function startStack(words: Omit<StackWords, 'strengths'>): void {
   const announce = (text: string): void => {
     aside.textContent = text;
   };
-  const desk = new Desk(packs, { ...words, strengths }, document.documentElement.lang, announce, turnTo);
+  const desk = new Desk(packs, { ...words, strengths, comma }, document.documentElement.lang, announce, turnTo);
 
   let waiting = false;
   const draw = (): void => {

@@ -23,6 +23,7 @@ export const scriptPaths: Readonly<Record<string, string>> = {
   quality: 'src/browser/quality.ts',
   'stack-en': 'src/browser/stack-en.ts',
   'stack-es': 'src/browser/stack-es.ts',
+  'stack-ar': 'src/browser/stack-ar.ts',
   maker: 'src/browser/maker.tsx',
   'maker-worker': 'src/browser/maker-worker.ts',
   find: 'src/browser/find.ts',
@@ -139,7 +140,7 @@ async function bundledStyle(path: string, bundle: Bundler): Promise<string> {
  */
 async function browserCode(bundle: Bundler): Promise<Code> {
   const there = Object.entries(scriptPaths).filter(([, path]) => existsSync(join(root, path)));
-  const groups = [/^(?:booklet|offline|listen|recording)$/, /^lesson-/, /^stack-en$/, /^stack-es$/].map((names) => there.filter(([name]) => names.test(name)));
+  const groups = [/^(?:booklet|offline|listen|recording)$/, /^lesson-/, /^stack-en$/, /^stack-es$/, /^stack-ar$/].map((names) => there.filter(([name]) => names.test(name)));
   const made = await Promise.all([...groups, there.filter((each) => !groups.flat().includes(each))].filter((group) => group.length > 0).map((group) => codeOf(group, bundle)));
   return {
     scripts: Object.fromEntries(made.flatMap((each) => Object.entries(each.scripts))),

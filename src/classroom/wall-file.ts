@@ -1,4 +1,5 @@
 import { fileStyle, fileStyleHash } from '../core/booklet/file-style.ts';
+import { directionOf } from '../core/languages/about-language.ts';
 import { entryHtml, escaped, type FileWords } from '../core/booklet/write-booklet-file.ts';
 import type { WallPage } from './wall-page.ts';
 
@@ -18,10 +19,10 @@ export interface WallWords {
 /** The page for families as one HTML file that needs nothing else, loads nothing and runs nothing. */
 export function writeWallFile(page: WallPage, words: WallWords, file: FileWords, language: string): string {
   const title = escaped(words.title(page.pack.title));
-  const lang = language === page.pack.language ? '' : ` lang="${escaped(page.pack.language)}"`;
+  const lang = language === page.pack.language ? '' : ` lang="${escaped(page.pack.language)}" dir="${directionOf(page.pack.language)}"`;
   return [
     '<!DOCTYPE html>',
-    `<html lang="${escaped(language)}">`,
+    `<html lang="${escaped(language)}" dir="${directionOf(language)}">`,
     '<head>',
     '<meta charset="utf-8">',
     `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '${fileStyleHash}'; base-uri 'none'; form-action 'none'">`,

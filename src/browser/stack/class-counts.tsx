@@ -39,7 +39,7 @@ export function ClassCounts({ desk, here }: { readonly desk: Desk; readonly here
                     {desk.words.stack.look.stopOf(number, stop.ask)}
                   </th>
                   <td>{answered}</td>
-                  <td>{found.map(({ kind, children }) => say.way(kind === 'cannot-tell' ? say.couldNotTell : kinds[kind], children)).join(', ')}</td>
+                  <td>{found.map(({ kind, children }) => say.way(kind === 'cannot-tell' ? say.couldNotTell : kinds[kind], children)).join(desk.words.comma)}</td>
                 </tr>
               ))}
             </tbody>

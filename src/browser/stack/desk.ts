@@ -1,3 +1,4 @@
+import { localeOf } from '../../core/languages/about-language.ts';
 import type { enBookletFile } from '../../core/languages/en-booklet-file.ts';
 import type { enBookletScreen } from '../../core/languages/en-booklet-screen.ts';
 import type { Phrases } from '../../core/languages/en.ts';
@@ -42,7 +43,7 @@ export interface DeskState {
 export type StackWords = {
   readonly stack: StackPhrases;
   readonly booklet: typeof enBookletScreen & typeof enBookletFile;
-} & Pick<Phrases, 'pictures' | 'strengths'>;
+} & Pick<Phrases, 'pictures' | 'strengths' | 'comma'>;
 
 /** Sixteen random letters, in the manner of a booklet's own id. */
 export function randomId(): string {
@@ -125,7 +126,7 @@ export class Desk {
 
   /** A coefficient with two decimals, as the page's language writes it. */
   decimal(value: number): string {
-    return new Intl.NumberFormat(this.language, { minimumFractionDigits: 2, maximumFractionDigits: 2 }).format(value).replace('-', '−');
+    return new Intl.NumberFormat(localeOf(this.language), { minimumFractionDigits: 2, maximumFractionDigits: 2 }).format(value).replace('-', '−');
   }
 
   /** A booklet in words: its bookmark, and which of two with the same one it is. */

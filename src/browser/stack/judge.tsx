@@ -177,7 +177,7 @@ function OneByOne({ desk, judged, scoring, change }: OneByOneProps): JSX.Element
               {(stop.models ?? []).map(({ text, shows }) => (
                 <li>
                   {text}
-                  {shows && shows.length > 0 && <span class="shows"> {say.shows(shows.join(', '))}</span>}
+                  {shows && shows.length > 0 && <span class="shows"> {say.shows(shows.join(desk.words.comma))}</span>}
                 </li>
               ))}
             </ul>

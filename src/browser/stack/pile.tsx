@@ -51,7 +51,9 @@ export function Pile({ desk }: { readonly desk: Desk }): JSX.Element {
           <dl>
             {aside.map(({ file, reason }) => (
               <div>
-                <dt>{file}</dt>
+                <dt>
+                  <bdi>{file}</bdi>
+                </dt>
                 <dd>{reason === 'unread' ? say.unreadFile : desk.words.booklet.unreadable[reason]}</dd>
               </div>
             ))}
@@ -109,7 +111,7 @@ function Cover({ desk, one }: { readonly desk: Desk; readonly one: StackBooklet 
       <div>
         <p class="cover-mark">{mark}</p>
         {many && <p class="note">{one.booklet.pack.title}</p>}
-        <p class="note">{[say.answersIn(answersIn(one).length), ...(one.files.length === 0 ? [desk.words.stack.fromPaper] : []), ...(one.leftOut > 0 ? [say.leftOut(one.leftOut)] : [])].join(', ')}</p>
+        <p class="note">{[say.answersIn(answersIn(one).length), ...(one.files.length === 0 ? [desk.words.stack.fromPaper] : []), ...(one.leftOut > 0 ? [say.leftOut(one.leftOut)] : [])].join(desk.words.comma)}</p>
         <button
           type="button"
           class="quiet"

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { clock } from '../../../layouts/parts/minutes.ts';
+import { localeOf } from '../../core/languages/about-language.ts';
 import { judgeables, traitCounts, type TraitCounts } from '../../classroom/judging.ts';
 import { noteField, withNotes, type Note } from '../../classroom/note.ts';
 import { answersIn, type Answer } from '../../classroom/stack.ts';
@@ -176,7 +177,7 @@ function Minutes({ desk, here: { pack } }: Props): JSX.Element {
     const index = pack.stops.findIndex(({ id }) => id === key);
     return index < 0 ? key : say.stop(index + 1);
   };
-  const day = new Intl.DateTimeFormat(desk.language, { dateStyle: 'long' });
+  const day = new Intl.DateTimeFormat(localeOf(desk.language), { dateStyle: 'long' });
   return (
     <section class="counted" aria-labelledby="minutes-taken">
       <h3 id="minutes-taken">{say.minutes}</h3>
@@ -264,7 +265,7 @@ function FellFlat({ desk, here: { pack } }: Props): JSX.Element {
       ) : (
         <>
           <p class="note">{say.pieceNote}</p>
-          <pre class="piece" role="group" aria-label={say.piece} tabIndex={0}>
+          <pre class="piece" dir="ltr" role="group" aria-label={say.piece} tabIndex={0}>
             {piece}
           </pre>
           <p class="button-row">

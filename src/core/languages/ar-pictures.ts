@@ -1,9 +1,8 @@
-import type { Unfinished } from './unfinished.ts';
 import type { PicturePhrases } from './en-pictures.ts';
 import { count, listed, nouns } from './arabic-words.ts';
 
 /** The phrases of a pack's pictures in Arabic. */
-export const picturesInArabic: Unfinished<PicturePhrases> = {
+export const picturesInArabic: PicturePhrases = {
   spent: {
     title: 'كيف تُقضى الدقائق',
     table: 'الدقائق في جدول',

@@ -3,12 +3,15 @@ import { arBooklet } from './ar-booklet.ts';
 import { findInArabic } from './ar-find.ts';
 import { handOverInArabic } from './ar-hand-over.ts';
 import { lessonInArabic } from './ar-lesson.ts';
+import { librarianInArabic } from './ar-librarian.ts';
 import { offlineInArabic } from './ar-offline.ts';
 import { paperInArabic } from './ar-paper.ts';
 import { picturesInArabic } from './ar-pictures.ts';
+import { programsInArabic } from './ar-programs.ts';
 import { sameBookInArabic } from './ar-same-book.ts';
 import { qualityInArabic } from './ar-quality.ts';
 import { recordingInArabic } from './ar-recording.ts';
+import { stackInArabic } from './ar-stack.ts';
 import { count, gradesInWords, inWords, listed, minutesInWords, nouns, span } from './arabic-words.ts';
 import type { Phrases } from './en.ts';
 import type { Unfinished } from './unfinished.ts';
@@ -207,14 +210,7 @@ export const ar: Unfinished<Phrases> = {
     quote: 'ليس من الكتاب إلا الكلمات القليلة في كل علامة توقّف. لا تنسخوا منه ولا تعرضوا ولا تسجلوا أكثر مما تسمح به قواعد مدرستكم وصاحب الحقوق.',
     description: (title) => `سير درس لقراءة «${title}» بصوت عالٍ: الدقائق، وكل وقفة مع ما يُقال، وما يُنتبه إليه.`,
   },
-  // Only the words that lead there; see `inEnglish` below.
-  stack: {
-    kind: 'بعد الدرس',
-    footer: 'رزمة الكتيّبات',
-    fromLesson: 'حين تعود الكتيّبات',
-    fromLessonNote: 'تصفّحوا الملفات على جهازكم، وقيّموها مع زميل، وانظروا ماذا تفعلون غدًا. (الصفحة بالإنجليزية)',
-    packFile: 'أسئلة هذا الكتاب وسمات إجاباته، في ملف للرزمة',
-  },
+  stack: stackInArabic,
   find: findInArabic,
   handOver: handOverInArabic,
   offline: offlineInArabic,
@@ -223,6 +219,8 @@ export const ar: Unfinished<Phrases> = {
   sameBook: sameBookInArabic,
   paper: paperInArabic,
   retired: retiredInArabic,
+  programs: programsInArabic,
+  librarian: librarianInArabic,
   missing: {
     title: 'هذه الصفحة ليست في الكتاب',
     text: 'لعلها نُقلت، أو سقط حرف من العنوان في الطريق. لم يضع شيء مما فعلتموه.',
@@ -232,4 +230,4 @@ export const ar: Unfinished<Phrases> = {
 };
 
 /** Parts of the phrases whose pages are still in English, and marked as English. */
-export const inEnglish: readonly (keyof Phrases)[] = ['stack', 'maker', 'programs', 'librarian'];
+export const inEnglish: readonly (keyof Phrases)[] = ['maker'];
