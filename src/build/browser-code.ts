@@ -140,7 +140,8 @@ async function bundledStyle(path: string, bundle: Bundler): Promise<string> {
  */
 async function browserCode(bundle: Bundler): Promise<Code> {
   const there = Object.entries(scriptPaths).filter(([, path]) => existsSync(join(root, path)));
-  const groups = [/^(?:booklet|offline|listen|recording)$/, /^lesson-/, /^stack-en$/, /^stack-es$/, /^stack-ar$/].map((names) => there.filter(([name]) => names.test(name)));
+  const ofPhones = [/^(?:booklet|offline|listen|recording)$/, /^lesson-/].map((names) => there.filter(([name]) => names.test(name)));
+  const groups = [...ofPhones, ...there.filter(([name]) => name.startsWith('stack-')).map((each) => [each])];
   const made = await Promise.all([...groups, there.filter((each) => !groups.flat().includes(each))].filter((group) => group.length > 0).map((group) => codeOf(group, bundle)));
   return {
     scripts: Object.fromEntries(made.flatMap((each) => Object.entries(each.scripts))),

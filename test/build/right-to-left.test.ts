@@ -31,6 +31,16 @@ test('a page in Arabic says its language and direction, and that no native reade
   expect(await page('en/')).not.toContain('لم يراجعها');
 });
 
+test('the pages of the stack, of the librarian and for programs are Arabic too, and carry no mark of English', async () => {
+  for (const path of ['stack/', 'librarian/', 'programs/']) {
+    const html = await page(path);
+    expect(html, path).toMatch(/<main id="main" tabindex="-1">/);
+    expect(html, path).not.toContain('هي هنا بالإنجليزية');
+  }
+  expect(await page('stack/')).toMatch(/<script type="module" src="[^"]*stack-ar-/);
+  expect(await page('quality/')).toMatch(/<a class="onward" href="\.\.\/librarian\/">لمن يدير المكتبة/);
+});
+
 test('a book without a version in the reader’s language is offered in the one it has, marked with it and its direction', async () => {
   expect(await page('')).toMatch(/<li class="entry" lang="en" dir="ltr">.*href="en\/packs\/the-wheelbarrow-goes-home\/" hreflang="en"/s);
   expect(await page('en/')).toMatch(/<li class="entry" lang="ar" dir="rtl">.*href="\.\.\/packs\/the-paper-boat\/" hreflang="ar"/s);

@@ -9,6 +9,8 @@ import type { StackPack } from '../../src/core/pack/stack-pack.ts';
 import { booksChosen } from '../../src/classroom/best-of.ts';
 import { stackTable } from '../../src/classroom/stack-table.ts';
 import { packBehind, putPack, type Stack } from '../../src/classroom/stack.ts';
+import { arBookletFile } from '../../src/core/languages/ar-booklet-file.ts';
+import { stackInArabic } from '../../src/core/languages/ar-stack.ts';
 import { wallPage } from '../../src/classroom/wall-page.ts';
 import { writeWallFile } from '../../src/classroom/wall-file.ts';
 import { booklet, hen, stackOf } from './small-class.ts';
@@ -71,6 +73,11 @@ describe('what others may see', () => {
     expect(kind).toBe('all');
     expect(html).toContain('<p>“The Hen”: 8 children</p>\n<p>“The Kettle”: 0 children</p>\n<p>“The Boat”: 4 children</p>');
     expect(html).not.toContain('wait');
+  });
+  test('in Arabic the page runs from right to left and counts as Arabic does', () => {
+    const html = writeWallFile(wallPage(classWho(few(12)), pack, []), stackInArabic.take.wall, arBookletFile.file, 'ar');
+    expect(html).toContain('<html lang="ar" dir="rtl">');
+    expect(html).toContain('<p>«The Hen»: 8 أطفال</p>\n<p>«The Kettle»: 0 طفل</p>\n<p>«The Boat»: 4 أطفال</p>');
   });
   test('twelve who all chose the same: only how many, or each child’s choice would be known', () => {
     expect(wall(Array.from({ length: 12 }, () => chose('The Hen'))).kind).toBe('only how many');

@@ -111,7 +111,9 @@ function Cover({ desk, one }: { readonly desk: Desk; readonly one: StackBooklet 
       <div>
         <p class="cover-mark">{mark}</p>
         {many && <p class="note">{one.booklet.pack.title}</p>}
-        <p class="note">{[say.answersIn(answersIn(one).length), ...(one.files.length === 0 ? [desk.words.stack.fromPaper] : []), ...(one.leftOut > 0 ? [say.leftOut(one.leftOut)] : [])].join(desk.words.comma)}</p>
+        <p class="note">
+          {[say.answersIn(answersIn(one).length), ...(one.files.length === 0 ? [desk.words.stack.fromPaper] : []), ...(one.leftOut > 0 ? [say.leftOut(one.leftOut)] : [])].join(desk.words.comma)}
+        </p>
         <button
           type="button"
           class="quiet"

@@ -9,7 +9,8 @@ export const fileStyle = [
   '.answer{white-space:pre-wrap;margin:.2rem 0 .6rem}',
   'svg,img{display:block;width:100%;max-width:36rem;height:auto;border:1px solid}audio{width:100%;max-width:24rem}',
   '@media(prefers-color-scheme:dark){body{background:#1e1813;color:#efe3cf}}',
+  ':lang(ar){font-style:normal!important}',
   '@media print{body{background:none;color:#000;padding:0}audio{display:none}}',
 ].join('');
 
-export const fileStyleHash = 'sha256-/Elzi7joZ91uDc/IgKurJh8XcwwU/oUC6UfuQPbeX14=';
+export const fileStyleHash = 'sha256-vvAaP6YV8GKV+Ajnl374+wdPFYmzpFpYZMllRXVZrdI=';

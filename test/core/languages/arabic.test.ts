@@ -26,10 +26,38 @@ test('a two after a verb or a preposition has its other form', () => {
   expect(count(3, nouns.minute, 'object')).toBe('3 دقائق');
 });
 
-/** What families, children and teachers meet with a book. Other parts may be under way: they are said in English, and the foot of every page tells so. */
-const wholeParts = ['family', 'booklet', 'library', 'lesson', 'sheet', 'recording', 'offline', 'paper', 'pictures', 'missing', 'site'] as const;
+/** What families, children, teachers and whoever looks after a library meet. Other parts may be under way: they are said in English, and the foot of every page tells so. */
+const wholeParts = [
+  'family',
+  'booklet',
+  'library',
+  'lesson',
+  'sheet',
+  'recording',
+  'offline',
+  'paper',
+  'pictures',
+  'missing',
+  'site',
+  'stack',
+  'librarian',
+  'programs',
+  'quality',
+  'find',
+  'sameBook',
+  'retired',
+  'handOver',
+] as const;
 test.each(wholeParts)('nothing is missing in "%s"', (part) => {
   expect(missingPhrases(en[part], ar[part] ?? {})).toEqual([]);
+});
+
+test('what is counted in the stack is said in the form that its number asks for', () => {
+  const { stack } = phrasesFor('ar');
+  expect([1, 2, 3, 24, 100].map((n) => stack.bookOf('القارب', n))).toEqual(['القارب (كتيّب واحد)', 'القارب (كتيّبان)', 'القارب (3 كتيّبات)', 'القارب (24 كتيّبًا)', 'القارب (100 كتيّب)']);
+  expect(stack.judge.done(1, 2)).toBe('ما قُيّم: 1 من إجابتين.');
+  expect(stack.counts.starsText(3, 12, 4, 5)).toBe('من أصل 12 طفلًا أعطى 3 منهم 4 أو 5 نجوم.');
+  expect(stack.pile.read(2, 1, 11)).toBe('ما وُضع على الكومة: كتيّبان. نسخ من كتيّبات كانت هنا من قبل، جُمعت معها: 1. ما نُحّي جانبًا: 11 ملفًا.');
 });
 
 test('parts that are said to be in English have no more than the words that lead there', () => {
