@@ -38,8 +38,12 @@ export function fieldText(field: string, value: Tree, indent: number, newline: s
   return `${name}: ${scalarText(value, { quotes: 'none', inFlow: false, indent: indent + 2 })}`;
 }
 
+/** Words of plain letters and nothing else: the name of every field, and many a short text. */
+const plainWords = /^[A-Za-z]+(?: [A-Za-z]+)*$/;
+
 /** Begins with a letter, digit or harmless sign, and holds nothing that YAML takes for more than text. */
 function canBePlain(text: string, inFlow: boolean): boolean {
+  if (plainWords.test(text)) return true;
   // Other readers of YAML take 2:40 for a number on the base of sixty.
   if (/^\d+:\d/.test(text)) return false;
   if (!/^[\p{L}\p{N}_¿¡(“‘«/.+…–—_]/u.test(text) || /[\s:]$/u.test(text) || hasMark(text)) return false;
