@@ -143,12 +143,10 @@ function taking(draft: Draft, item: Item, spread: boolean, wishes: readonly Wish
 
 /** The stops decided by this step on which an undecided one still depends, or that still wait for their own. */
 function openAfter(order: readonly Item[], step: number): bigint {
-  const hanging = order.filter((item): item is Item & { readonly parent: number } => item.parent !== undefined);
-  if (hanging.length === 0) return 0n;
   const before = new Set(order.slice(0, step + 1).map((item) => item.index));
   let open = 0n;
-  for (const { index, parent } of hanging) {
-    if (before.has(index) === before.has(parent)) continue;
+  for (const { index, parent } of order) {
+    if (parent === undefined || before.has(index) === before.has(parent)) continue;
     open |= bit(before.has(index) ? index : parent);
   }
   return open;
