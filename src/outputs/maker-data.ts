@@ -28,6 +28,9 @@ export interface MakerData {
   readonly chapters: readonly FormChapter[];
   readonly order: readonly string[];
   readonly say: Omit<MakerPhrases, 'fields' | 'chapters' | 'choices' | 'body' | 'copyHere'>;
+  /** What stands between things that are named one after another. */
+  readonly comma: string;
+  readonly semicolon: string;
   readonly kinds: Phrases['kinds'];
   readonly ways: Phrases['ways'];
   /** The languages of the library with their names. */
@@ -51,6 +54,8 @@ export function makerDataOf(page: PageOf<MakerView>): MakerData {
     chapters: makerForm(phrases),
     order: orderOfFile,
     say,
+    comma: phrases.comma,
+    semicolon: phrases.semicolon,
     kinds: phrases.kinds,
     ways: phrases.ways,
     languages: library.languages.map((tag) => [tag, languageNameIn(tag, language)] as const),

@@ -1,5 +1,7 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
+import { localeOf } from '../../core/languages/about-language.ts';
+import { numbersIn } from '../../core/languages/formats.ts';
 import type { Desk } from './desk.ts';
 import { addEdits } from './edits.ts';
 import { fill, idOf, listAt } from './words.ts';
@@ -9,11 +11,12 @@ const quiet = 500;
 
 /** The book's own text, for counting: never in the file, and on the device only where somebody asks for it. */
 export function Passage({ desk }: { readonly desk: Desk }): JSX.Element {
-  const { say, language } = desk.data;
+  const { say } = desk.data;
+  const locale = localeOf(desk.data.language);
   const [typed, setTyped] = useState(desk.passage);
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
   const figures = desk.look?.passage;
-  const number = new Intl.NumberFormat(language);
+  const number = numbersIn(locale);
   const type = (text: string): void => {
     setTyped(text);
     clearTimeout(timer.current);
@@ -31,6 +34,7 @@ export function Passage({ desk }: { readonly desk: Desk }): JSX.Element {
         <textarea
           id="passage"
           class="passage-text"
+          dir="auto"
           rows={8}
           aria-describedby="passage-hint"
           autocomplete="off"
@@ -48,7 +52,7 @@ export function Passage({ desk }: { readonly desk: Desk }): JSX.Element {
         {figures && (
           <>
             {fill(say.passage.counted, { words: number.format(figures.words), sentences: number.format(figures.sentences) })}{' '}
-            {fill(say.passage.copied, { percent: new Intl.NumberFormat(language, { style: 'percent', maximumFractionDigits: 1 }).format(figures.copiedPercent / 100) })}
+            {fill(say.passage.copied, { percent: numbersIn(locale, { style: 'percent', maximumFractionDigits: 1 }).format(figures.copiedPercent / 100) })}
           </>
         )}
       </p>

@@ -123,7 +123,7 @@ export function AsText({ desk }: { readonly desk: Desk }): JSX.Element {
       <div class="slot">
         <label for="as-text">{say.broken.label}</label>
         <p class="hint">{say.share.asTextNote}</p>
-        <textarea id="as-text" class="file-text" rows={24} spellcheck={false} value={draft ?? desk.text} onInput={(event) => setDraft(event.currentTarget.value)} />
+        <textarea id="as-text" class="file-text" dir="ltr" rows={24} spellcheck={false} value={draft ?? desk.text} onInput={(event) => setDraft(event.currentTarget.value)} />
       </div>
       <p>
         <button type="button" class="page-button" disabled={draft === undefined} onClick={() => draft !== undefined && void desk.replace(draft)}>
@@ -151,7 +151,7 @@ export function Broken({ desk }: { readonly desk: Desk }): JSX.Element {
       </ul>
       <div class="slot">
         <label for="broken-text">{say.broken.label}</label>
-        <textarea id="broken-text" class="file-text" rows={24} spellcheck={false} value={draft} onInput={(event) => setDraft(event.currentTarget.value)} />
+        <textarea id="broken-text" class="file-text" dir="ltr" rows={24} spellcheck={false} value={draft} onInput={(event) => setDraft(event.currentTarget.value)} />
       </div>
       <p>
         <button type="button" class="page-button" onClick={() => void desk.replace(draft)}>

@@ -93,7 +93,7 @@ function Unmatched({ desk: { data, fields, beside }, partners }: { readonly desk
   const { onlyHere, onlyThere } = partners;
   if (onlyHere.length === 0 && onlyThere.length === 0) return null;
   const told = (raw: Raw | undefined, places: readonly number[]) => {
-    const names = places.map((at) => textAt(raw, ['stops', at, 'id']) || nameOf(data, pathOf(['stops', at]))).join(', ');
+    const names = places.map((at) => textAt(raw, ['stops', at, 'id']) || nameOf(data, pathOf(['stops', at]))).join(data.comma);
     return places.length === 0 ? null : <li>{fill(data.say.beside.onlyIn, { language: languageName(data, textAt(raw, ['language'])), stops: names })}</li>;
   };
   return (

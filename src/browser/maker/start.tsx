@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { localeOf } from '../../core/languages/about-language.ts';
 import type { Copy, MakerData } from '../../outputs/maker-data.ts';
 import type { Opening } from './opening.ts';
 import { creditedCopy } from './copy.ts';
@@ -137,7 +138,7 @@ function Kept({ pack, data, open, erased }: { readonly pack: KeptPack; readonly 
   const [asking, setAsking] = useState(false);
   const { say } = data;
   const title = pack.title || say.start.untitled;
-  const when = new Intl.DateTimeFormat(data.language, { dateStyle: 'medium', timeStyle: 'short' }).format(pack.changed);
+  const when = new Intl.DateTimeFormat(localeOf(data.language), { dateStyle: 'medium', timeStyle: 'short' }).format(pack.changed);
   const goOn = async (): Promise<void> =>
     open({
       id: pack.id,

@@ -131,7 +131,7 @@ function OpenStop({
 /** The stops one under another, with the way between them and what each takes. */
 function StopList({ desk, open, setOpen }: { readonly desk: Desk; readonly open: number | undefined; readonly setOpen: Props['setOpen'] }): JSX.Element {
   const raw = desk.fields?.raw;
-  const { say, kinds } = desk.data;
+  const { say, kinds, comma, semicolon } = desk.data;
   let before = 0;
   return (
     <ol class="stop-lines" aria-label={say.strip.list}>
@@ -151,9 +151,10 @@ function StopList({ desk, open, setOpen }: { readonly desk: Desk; readonly open:
                 </span>
                 <span class="stop-facts">
                   {fill(say.strip.opening, { n: opening || '?' })}
-                  {index > 0 && `, ${gap === 0 ? say.strip.sameOpening : counted(say.strip.gap, gap)}`}
-                  {value('kind') !== '' && `; ${(kinds as Readonly<Record<string, string>>)[value('kind')] ?? value('kind')}`}
-                  {seconds && `; ${fill(say.strip.takes, { span: spanOf(seconds.seconds, say) })}; ${!seconds.first ? say.strip.later : seconds.chosen ? say.strip.short : say.strip.left}`}
+                  {index > 0 && `${comma}${gap === 0 ? say.strip.sameOpening : counted(say.strip.gap, gap)}`}
+                  {value('kind') !== '' && `${semicolon}${(kinds as Readonly<Record<string, string>>)[value('kind')] ?? value('kind')}`}
+                  {seconds &&
+                    `${semicolon}${fill(say.strip.takes, { span: spanOf(seconds.seconds, say) })}${semicolon}${!seconds.first ? say.strip.later : seconds.chosen ? say.strip.short : say.strip.left}`}
                 </span>
               </span>
             </button>

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
+import { directionOf } from '../../core/languages/about-language.ts';
 import type { Desk } from './desk.ts';
 import { Still } from './still.tsx';
 import { fill, listAt, textAt } from './words.ts';
@@ -112,7 +113,9 @@ function Mark({ desk, index, opening, isOpen, press, move }: MarkProps): JSX.Ele
         if (!shift) press();
       }}
       onKeyDown={(event) => {
-        const by = { ArrowLeft: -1, ArrowUp: -1, ArrowRight: 1, ArrowDown: 1 }[event.key];
+        // The arrow goes where the book goes on.
+        const right = directionOf(desk.data.language) === 'rtl' ? -1 : 1;
+        const by = { ArrowLeft: -right, ArrowUp: -1, ArrowRight: right, ArrowDown: 1 }[event.key];
         if (by === undefined) return;
         event.preventDefault();
         move(opening + by);

@@ -25,6 +25,12 @@ interface Props {
  */
 const pause = { write: 600, most: 2000, advise: 1500 } as const;
 
+/** Fields that hold a name of a file, an address or a code and no sentence. They run from left to right in every language, and so do numbers. */
+const fromLeft: ReadonlySet<string> = new Set([
+  ...['book.isbn', 'by.version', 'retired.instead', 'aims.*.standard.code', 'aims.*.standard.uri', 'aims.*.standard.uuid'],
+  ...['stops.*.id', 'stops.*.at.recording', 'pictures.*.file', 'recording.file', 'recording.captions', 'recording.link'],
+]);
+
 interface State {
   /** What was typed and is the field's own until it is left. */
   draft?: string | undefined;
@@ -88,6 +94,7 @@ export function Typed({ desk, node, common, typing, begun, value, rows, lines = 
     ref: element,
     // What is written is in the pack's language, whatever the page's is: a reader's voice and the spelling go by it.
     lang: textAt(desk.fields?.raw, ['language']) || undefined,
+    dir: isNumber || fromLeft.has(node.path) ? ('ltr' as const) : undefined,
     autocomplete: 'off' as const,
     onInput: (event: { readonly currentTarget: { readonly value: string } }) => input(event.currentTarget.value),
     onBlur: leave,

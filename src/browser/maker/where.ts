@@ -11,7 +11,7 @@ export function chapterOf(chapters: readonly FormChapter[], path: string): FormC
 }
 
 /** A field as its form names it: "Stop 2, What you say". */
-export function nameOf({ chapters, say }: Pick<MakerData, 'chapters' | 'say'>, path: string): string {
+export function nameOf({ chapters, say, comma }: Pick<MakerData, 'chapters' | 'say' | 'comma'>, path: string): string {
   const steps = path.split('.');
   const names: string[] = [];
   let nodes: readonly FormNode[] = chapters.flatMap((chapter) => chapter.fields);
@@ -29,7 +29,7 @@ export function nameOf({ chapters, say }: Pick<MakerData, 'chapters' | 'say'>, p
     if (node?.kind === 'list' && node.item) nodes = [node.item];
   }
   // A group that the form spreads over a chapter is called as the chapter.
-  return names.join(', ') || chapterOf(chapters, path)?.title || path;
+  return names.join(comma) || chapterOf(chapters, path)?.title || path;
 }
 
 /** The field of the form for some steps: `stops`, 2, `ask`. */

@@ -6,9 +6,13 @@ export function fill(phrase: string, facts: Readonly<Record<string, string | num
   return phrase.replace(/\{(\w+)\}/g, (whole, name: string) => (name in facts ? String(facts[name]) : whole));
 }
 
-/** The phrase for one or for several. */
+/** The sorts of number that Arabic tells apart, in the order of its phrases. */
+const sorts: readonly Intl.LDMLPluralRule[] = ['one', 'two', 'few', 'many', 'other'];
+
+/** The phrase for so many: of a pair, for one and for several; of five, for the sorts of number in Arabic. */
 export function counted(words: readonly string[], n: number): string {
-  return fill(words[n === 1 ? 0 : 1] ?? '', { n });
+  const several = words.length > 2 ? sorts.indexOf(new Intl.PluralRules('ar').select(n)) : n === 1 ? 0 : 1;
+  return fill(words.at(several) ?? '', { n });
 }
 
 /** Steps as one text, and back: `stops.2.ask`. */

@@ -4,6 +4,7 @@ import { findInArabic } from './ar-find.ts';
 import { handOverInArabic } from './ar-hand-over.ts';
 import { lessonInArabic } from './ar-lesson.ts';
 import { librarianInArabic } from './ar-librarian.ts';
+import { makerInArabic } from './ar-maker.ts';
 import { offlineInArabic } from './ar-offline.ts';
 import { paperInArabic } from './ar-paper.ts';
 import { picturesInArabic } from './ar-pictures.ts';
@@ -221,6 +222,7 @@ export const ar: Unfinished<Phrases> = {
   retired: retiredInArabic,
   programs: programsInArabic,
   librarian: librarianInArabic,
+  maker: makerInArabic,
   missing: {
     title: 'هذه الصفحة ليست في الكتاب',
     text: 'لعلها نُقلت، أو سقط حرف من العنوان في الطريق. لم يضع شيء مما فعلتموه.',
@@ -229,5 +231,5 @@ export const ar: Unfinished<Phrases> = {
   },
 };
 
-/** Parts of the phrases whose pages are still in English, and marked as English. */
-export const inEnglish: readonly (keyof Phrases)[] = ['maker'];
+/** Parts of the phrases whose pages are still in English, and marked as English: none at present. A large new part may stand here until it is translated. */
+export const inEnglish: readonly (keyof Phrases)[] = [];

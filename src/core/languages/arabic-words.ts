@@ -24,6 +24,15 @@ export function count(n: number, noun: Counted, as: 'subject' | 'object' = 'subj
   return `${String(n)} ${sort === 'few' ? noun.few : sort === 'many' ? noun.many : noun.other}`;
 }
 
+/** The forms as phrases with a gap, for a page's script that counts by itself: one, two, few, many, other. */
+export const counting = (noun: Counted, as: 'subject' | 'object' = 'subject'): readonly string[] => [
+  noun.one,
+  noun.two[as === 'subject' ? 0 : 1],
+  `{n} ${noun.few}`,
+  `{n} ${noun.many}`,
+  `{n} ${noun.other}`,
+];
+
 const feminine = (one: string, two: string, few: string, counted = one): Counted => ({ one: `${one} واحدة`, two: [`${two}ان`, `${two}ين`], few, many: counted, other: counted });
 const masculine = (one: string, two: string, few: string, many: string): Counted => ({ one: `${one} واحد`, two: [`${two}ان`, `${two}ين`], few, many, other: one });
 
@@ -53,6 +62,7 @@ export const nouns = {
   kind: masculine('نوع', 'نوع', 'أنواع', 'نوعًا'),
   way: feminine('طريقة', 'طريقت', 'طرق'),
   year: feminine('سنة', 'سنت', 'سنوات'),
+  remark: feminine('ملاحظة', 'ملاحظت', 'ملاحظات'),
 } as const satisfies Readonly<Record<string, Counted>>;
 
 /** Text out of a pack or of a file's name, in quotation marks. It keeps the way its own letters run, and does not mix with the sentence around it. */

@@ -2,7 +2,7 @@ import { makerFieldsInEnglish } from './en-maker-fields.ts';
 
 /**
  * English phrases of the form that makes a pack. They travel in the page as data, so they are plain texts:
- * `{n}` and the like are filled in by the page's script, and a pair is for one and for several.
+ * `{n}` and the like are filled in by the page's script, and a pair is for one and for several (in Arabic there are five for one, two, few, many, other).
  */
 export const makerInEnglish = {
   title: 'Make a companion',
