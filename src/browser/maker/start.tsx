@@ -70,7 +70,7 @@ export function Start({ data, open }: Props): JSX.Element {
               <label for="copy-of">{say.start.copyChoose}</label>
               <select id="copy-of" value={chosen} onChange={(event) => setChosen(event.currentTarget.value)}>
                 {data.copies.map((each) => (
-                  <option value={each.file}>{`${each.title} (${languageName(data, each.language)}; ${each.licence})`}</option>
+                  <option value={each.file}>{`${each.title} (${languageName(data, each.language)}${data.semicolon}${each.licence})`}</option>
                 ))}
               </select>
             </div>
