@@ -52,9 +52,7 @@ export function SkillTable({ table, pageLanguage, say }: Props): JSX.Element {
 function Row({ name, lang, row, most }: { readonly name: string; readonly lang?: string | undefined; readonly row: SkillRow; readonly most: number }): JSX.Element {
   return (
     <tr>
-      <th scope="row" lang={lang}>
-        {name}
-      </th>
+      <th scope="row">{lang === undefined ? name : <span lang={lang}>{name}</span>}</th>
       {row.byGrade.map((packs) => (
         <td>{packs === 0 ? '–' : <Square packs={packs} most={most} />}</td>
       ))}

@@ -77,7 +77,7 @@ describe('what others may see', () => {
   test('in Arabic the page runs from right to left and counts as Arabic does', () => {
     const html = writeWallFile(wallPage(classWho(few(12)), pack, []), stackInArabic.take.wall, arBookletFile.file, 'ar');
     expect(html).toContain('<html lang="ar" dir="rtl">');
-    expect(html).toContain('<p>«The Hen»: 8 أطفال</p>\n<p>«The Kettle»: 0 طفل</p>\n<p>«The Boat»: 4 أطفال</p>');
+    expect(html).toContain('<p>«\u2068The Hen\u2069»: 8 أطفال</p>\n<p>«\u2068The Kettle\u2069»: 0 طفل</p>\n<p>«\u2068The Boat\u2069»: 4 أطفال</p>');
   });
   test('twelve who all chose the same: only how many, or each child’s choice would be known', () => {
     expect(wall(Array.from({ length: 12 }, () => chose('The Hen'))).kind).toBe('only how many');

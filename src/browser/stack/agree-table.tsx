@@ -27,9 +27,7 @@ function ByTrait({ name, heads, rows, desk, lang }: TableProps): JSX.Element {
         <tbody>
           {rows.map(([trait, ...cells]) => (
             <tr>
-              <th scope="row" lang={trait === undefined ? undefined : lang}>
-                {trait ?? <em>{desk.words.stack.agree.all}</em>}
-              </th>
+              <th scope="row">{trait === undefined ? <em>{desk.words.stack.agree.all}</em> : <span lang={lang}>{trait}</span>}</th>
               {cells.map((cell) => (
                 <td>{cell}</td>
               ))}

@@ -35,8 +35,8 @@ export function ClassCounts({ desk, here }: { readonly desk: Desk; readonly here
             <tbody>
               {stopCounts(stack, pack).map(({ stop, number, answered, kinds: found }) => (
                 <tr>
-                  <th scope="row" lang={lang}>
-                    {desk.words.stack.look.stopOf(number, stop.ask)}
+                  <th scope="row">
+                    <span lang={lang}>{desk.words.stack.look.stopOf(number, stop.ask)}</span>
                   </th>
                   <td>{answered}</td>
                   <td>{found.map(({ kind, children }) => say.way(kind === 'cannot-tell' ? say.couldNotTell : kinds[kind], children)).join(desk.words.comma)}</td>
@@ -71,8 +71,8 @@ export function ClassCounts({ desk, here }: { readonly desk: Desk; readonly here
             <tbody>
               {used.map(({ frame, children }) => (
                 <tr>
-                  <th scope="row" lang={lang}>
-                    {frame}
+                  <th scope="row">
+                    <span lang={lang}>{frame}</span>
                   </th>
                   <td>{children}</td>
                 </tr>

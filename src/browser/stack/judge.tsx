@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { directionOf } from '../../core/languages/about-language.ts';
 import { hintsFor, type Hint } from '../../classroom/hints.ts';
 import { isJudgedWhole, judgeables, withScore, type Judgeable, type Scoring } from '../../classroom/judging.ts';
 import { writeScores } from '../../classroom/scoring-files.ts';
@@ -177,7 +178,14 @@ function OneByOne({ desk, judged, scoring, change }: OneByOneProps): JSX.Element
               {(stop.models ?? []).map(({ text, shows }) => (
                 <li>
                   {text}
-                  {shows && shows.length > 0 && <span class="shows"> {say.shows(shows.join(desk.words.comma))}</span>}
+                  {shows && shows.length > 0 && (
+                    <>
+                      {' '}
+                      <span class="shows" lang={lang && desk.language} dir={lang === undefined ? undefined : directionOf(desk.language)}>
+                        {say.shows(shows.join(desk.words.comma))}
+                      </span>
+                    </>
+                  )}
                 </li>
               ))}
             </ul>

@@ -55,10 +55,8 @@ export function TraitsHad({ desk, here }: Props): JSX.Element {
         <p>{say.notJudged}</p>
       ) : (
         <>
-          <p class="agree-sentence" lang={lang}>
-            <span lang={desk.language}>
-              {had.length > 0 && say.had(had)} {lacked.length > 0 && say.lacked(lacked.map(({ trait }) => trait))}
-            </span>
+          <p class="agree-sentence">
+            {had.length > 0 && say.had(had)} {lacked.length > 0 && say.lacked(lacked.map(({ trait }) => trait))}
           </p>
           {next && (
             <p>
@@ -83,8 +81,8 @@ export function TraitsHad({ desk, here }: Props): JSX.Element {
               <tbody>
                 {counts.map((each) => (
                   <tr>
-                    <th scope="row" lang={lang}>
-                      {each.trait}
+                    <th scope="row">
+                      <span lang={lang}>{each.trait}</span>
                     </th>
                     <td>{say.ofN(full(each), each.n)}</td>
                     {scoring.steps === 2 && <td>{each.counts[1]}</td>}

@@ -1,4 +1,4 @@
-import { count, listed, nouns } from './arabic-words.ts';
+import { apart, count, listed, nouns, quoted } from './arabic-words.ts';
 import type { StackPhrases } from './en-stack.ts';
 
 /** Arabic phrases of the stack, second part: judging with the rubric, agreement, what to do tomorrow, and what leaves the desk. */
@@ -6,7 +6,7 @@ import type { StackPhrases } from './en-stack.ts';
 type As = 'subject' | 'object';
 const children = (n: number, as: As = 'subject') => count(n, nouns.child, as);
 const answers = (n: number, as: As = 'subject') => count(n, nouns.answer, as);
-const quoted = (words: readonly string[]) => listed(words.map((word) => `«${word}»`));
+const eachQuoted = (words: readonly string[]) => listed(words.map(quoted));
 const outOf = (some: number, n: number) => `${String(some)} من ${String(n)}`;
 
 export const judgingInArabic: Pick<StackPhrases, 'judge' | 'agree' | 'tomorrow' | 'take'> = {
@@ -23,7 +23,7 @@ export const judgingInArabic: Pick<StackPhrases, 'judge' | 'agree' | 'tomorrow' 
     question: 'السؤال',
     listenFor: 'انتبهوا إلى',
     models: 'إجابات نموذجية من الدليل',
-    shows: (traits) => `تُظهر: ${traits}`,
+    shows: (traits) => `تُظهر: ${apart(traits)}`,
     scores: ['ليس بعد', 'ظاهرة'],
     scoresOfThree: ['ليس بعد', 'جزئيًا', 'ظاهرة'],
     rubOut: 'امحوا الدرجة',
@@ -33,7 +33,7 @@ export const judgingInArabic: Pick<StackPhrases, 'judge' | 'agree' | 'tomorrow' 
     noHints: 'لا شيء يعرفه برنامج من كلماته.',
     hint: {
       'end mark': 'في آخرها علامة.',
-      reason: (word) => `فيها كلمة «${word}».`,
+      reason: (word) => `فيها كلمة ${quoted(word)}.`,
       book: 'تقول أين رُئي ذلك أو سُمع، أو فيها كلمات من علامة توقّف.',
       feeling: (words) => `${words.length === 1 ? 'كلمة شعور' : 'كلمات مشاعر'}: ${listed(words)}.`,
       offered: (words) => `${words.length === 1 ? 'كلمة يعلّمها الكتاب' : 'كلمات يعلّمها الكتاب'}: ${listed(words)}.`,
@@ -47,7 +47,7 @@ export const judgingInArabic: Pick<StackPhrases, 'judge' | 'agree' | 'tomorrow' 
     leaveAsk: 'ستزول درجاتكم على هذه الورقة من هذه الصفحة. احفظوها أولًا إن أردتم أن تتابعوا لاحقًا.',
     leaveYes: 'أعيدوها',
     leaveNo: 'تابعوا التقييم',
-    saved: (file) => `حُفظ باسم «${file}».`,
+    saved: (file) => `حُفظ باسم ${quoted(file)}.`,
   },
 
   agree: {
@@ -102,7 +102,7 @@ export const judgingInArabic: Pick<StackPhrases, 'judge' | 'agree' | 'tomorrow' 
     talk: 'تحدثوا عن هذه أولًا',
     talkNote: 'الإجابات التي تباعدت فيها الدرجات أكثر من غيرها. اتفقوا على معنى السمة؛ ثم لكل منكم أن يغيّر درجة.',
     noTalk: 'لا إجابة تباعدت فيها الدرجات.',
-    apart: (trait, first, second) => `${trait}: أنتم «${first}»، وزميلكم «${second}»`,
+    apart: (trait, first, second) => `${apart(trait)}: أنتم «${first}»، وزميلكم «${second}»`,
     judgeAgain: 'قيّموها مرة أخرى',
   },
 
@@ -110,8 +110,8 @@ export const judgingInArabic: Pick<StackPhrases, 'judge' | 'agree' | 'tomorrow' 
     heading: 'غدًا',
     traits: 'ما كان في الإجابات',
     notJudged: 'لم يُقيَّم شيء بعد. حين تُقيَّم بعض الإجابات يظهر هنا ما كان في أكثرها وما نقص أكثرها.',
-    had: (traits) => `في أكثر الإجابات: ${quoted(traits)}.`,
-    lacked: (traits) => `وليس بعدُ في أكثرها: ${quoted(traits)}.`,
+    had: (traits) => `في أكثر الإجابات: ${eachQuoted(traits)}.`,
+    lacked: (traits) => `وليس بعدُ في أكثرها: ${eachQuoted(traits)}.`,
     heads: ['السمة', 'ظاهرة', 'قُيّمت'],
     partly: 'جزئيًا',
     teach: 'ما يُعلَّم بعد ذلك',
@@ -130,16 +130,16 @@ export const judgingInArabic: Pick<StackPhrases, 'judge' | 'agree' | 'tomorrow' 
     stop: (n) => `الوقفة ${String(n)}`,
     flat: 'ما لم ينجح',
     flatNote: 'سطر لمن يقرأ هذا الكتاب بعدكم، عند الوقفة التي حدث فيها ذلك. اكتبوا عن السؤال، ولا تكتبوا شيئًا عن طفل: فالملاحظة تدخل في الدليل، والدليل منشور للجميع.',
-    flatAt: (n, ask) => `الوقفة ${String(n)}: ${ask}`,
+    flatAt: (n, ask) => `الوقفة ${String(n)}: ${apart(ask)}`,
     piece: 'قطعة لرأس الملف',
-    pieceNote: 'ألصقوها فوق سطر الشُّرَط الثاني في pack.md الخاص بالكتاب.',
+    pieceNote: 'ألصقوها فوق سطر الشرطات الثاني في pack.md الخاص بالكتاب.',
     noPiece: 'اكتبوا ملاحظة أعلاه، فتظهر هنا جاهزة للّصق.',
     copy: 'انسخوها',
     copied: 'نُسخت.',
     cannotCopy: 'لا يسمح المتصفح للصفحة بالنسخ. حدّدوا الأسطر وانسخوها.',
     intoFile: 'أو اختاروا pack.md الخاص بالكتاب، وتسلّموه وفيه الملاحظة',
     wrongFile: 'ليس هذا ملف دليل يمكن وضع الملاحظة فيه. ألصقوا الأسطر بأيديكم.',
-    fileSaved: (file) => `حُفظ باسم «${file}». ضعوه مكان القديم.`,
+    fileSaved: (file) => `حُفظ باسم ${quoted(file)}. ضعوه مكان القديم.`,
   },
 
   take: {
@@ -158,15 +158,15 @@ export const judgingInArabic: Pick<StackPhrases, 'judge' | 'agree' | 'tomorrow' 
     preview: 'هكذا تبدو',
     emptyPage: 'لا شيء فيها حتى الآن: لم تُعلَّم إجابة، والأعداد أصغر من أن تُعرض.',
     wall: {
-      title: (book) => `رأينا في «${book}»`,
+      title: (book) => `رأينا في ${quoted(book)}`,
       lead: 'إجابات من صفنا بعد قراءة هذا الكتاب معًا.',
       answers: 'ما قاله بعضنا',
       feelings: 'مشاعر وجدناها في القصة',
-      feelingLine: (answered, words) => `من ${children(answered, 'object')}: ${listed(words.map(([word, n]) => `${word} (${String(n)})`))}.`,
+      feelingLine: (answered, words) => `من ${children(answered, 'object')}: ${listed(words.map(([word, n]) => `${apart(word)} (${String(n)})`))}.`,
       stars: 'نجومنا',
       starLine: (stars, n, words) => `${count(stars, nouns.star)}${words === '' ? '' : ` (${words})`}: ${children(n)}`,
       chosen: 'لو كان علينا أن نختار كتابًا واحدًا',
-      chosenLine: (book, n) => `«${book}»: ${children(n)}`,
+      chosenLine: (book, n) => `${quoted(book)}: ${children(n)}`,
       howMany: (n) => `أجاب ${children(n)}.`,
     },
     table: {
@@ -178,6 +178,6 @@ export const judgingInArabic: Pick<StackPhrases, 'judge' | 'agree' | 'tomorrow' 
       words: 'الكلمات',
       colleague: (trait, which) => `${trait} (الزميل${which === 1 ? '' : ` ${String(which)}`})`,
     },
-    teacherTitle: (book, n) => `${book}: ${count(n, nouns.booklet)}`,
+    teacherTitle: (book, n) => `${apart(book)}: ${count(n, nouns.booklet)}`,
   },
 };

@@ -1,5 +1,5 @@
 import { judgingInArabic } from './ar-stack-judging.ts';
-import { count, listed, nouns } from './arabic-words.ts';
+import { apart, count, listed, nouns, quoted } from './arabic-words.ts';
 import type { StackPhrases } from './en-stack.ts';
 
 /** Arabic phrases of the stack: the booklets that came back. Here what is put down, looked through and counted; judging and what follows from it is in a file of its own. */
@@ -8,7 +8,7 @@ type As = 'subject' | 'object';
 const booklets = (n: number, as: As = 'subject') => count(n, nouns.booklet, as);
 const children = (n: number, as: As = 'subject') => count(n, nouns.child, as);
 const answers = (n: number, as: As = 'subject') => count(n, nouns.answer, as);
-const told = (words: readonly (readonly [word: string, n: number])[]) => listed(words.map(([word, n]) => `${word} (${String(n)})`));
+const told = (words: readonly (readonly [word: string, n: number])[]) => listed(words.map(([word, n]) => `${apart(word)} (${String(n)})`));
 /** A label in a drawing runs from left to right as long as nothing says otherwise: a figure at its beginning would be torn off. */
 const fromRight = '\u200f';
 
@@ -38,7 +38,7 @@ export const stackInArabic: StackPhrases = {
   children: (n) => children(n),
   answers: (n) => answers(n),
   which: 'أي كتاب؟',
-  bookOf: (title, n) => `${title} (${booklets(n)})`,
+  bookOf: (title, n) => `${apart(title)} (${booklets(n)})`,
   unknownPack: 'ليس في هذه الصفحة سمات هذا الكتاب ولا إجاباته النموذجية. يمكن تصفّح الإجابات وعدّها؛ ولتقييمها ضعوا على المكتب أيضًا ملف الكتاب الخاص بالرزمة. تجدونه في صفحة درسه.',
   mark: (words, copy) => (copy === 1 ? words : `${words}، رقم ${String(copy)}`),
   fromPaper: 'منقول من الورق',
@@ -60,7 +60,7 @@ export const stackInArabic: StackPhrases = {
       ]
         .filter((each) => each !== '')
         .join(' '),
-    packRead: (title) => `أسئلة «${title}» وسماته هنا الآن.`,
+    packRead: (title) => `أسئلة ${quoted(title)} وسماته هنا الآن.`,
     scoresFirst: (n) => `عادت درجاتكم أنتم على ${answers(n, 'object')}.`,
     scoresSecond: (n) => `وصلت درجات الشخص الثاني على ${answers(n, 'object')}. انظروا «الاتفاق».`,
     sheetRead: (n) => `فُتحت ورقة تقييم فيها ${answers(n)}. انظروا «التقييم».`,
@@ -120,7 +120,7 @@ export const stackInArabic: StackPhrases = {
     how: 'الترتيب',
     ways: { stop: 'بحسب السؤال', mark: 'بحسب العلامة', feeling: 'بحسب كلمة الشعور', class: 'الصف كله' },
     stop: 'السؤال',
-    stopOf: (n, ask) => `${String(n)}. ${ask}`,
+    stopOf: (n, ask) => `${String(n)}. ${apart(ask)}`,
     place: (n, opening) => `الوقفة ${String(n)}، الصفحة المزدوجة ${String(opening)}`,
     next: 'السؤال التالي',
     back: 'السؤال السابق',
