@@ -41,7 +41,14 @@ function markOfPack(pack: PlannedPack): string {
  */
 export function pageMarks(code: string, library: Library, assets: Assets, layouts: readonly (readonly [part: string, text: string])[]): (page: Page) => string {
   const common = hashOf(JSON.stringify([code, library, assets, layouts], plainOnly));
-  return ({ url, language, alternates, view }) => hashOf(common + JSON.stringify([url, language, alternates, view], named));
+  // A page of lists holds thousands of things, and is asked for before and after it is made.
+  const ofPages = new WeakMap<Page, string>();
+  return (page) => {
+    const { url, language, alternates, view } = page;
+    const mark = ofPages.get(page) ?? hashOf(common + JSON.stringify([url, language, alternates, view], named));
+    ofPages.set(page, mark);
+    return mark;
+  };
 }
 
 /** Packs are named by their marks; all else stands for itself. */
