@@ -10,7 +10,7 @@ import { FieldsOf } from './groups.tsx';
 import { Still } from './still.tsx';
 import { partnersOf, type Partners } from './partners.ts';
 import { chapterOf, nameOf, nodeAt } from './where.ts';
-import { counted, fill, idOf, languageName, listAt, pathOf, textAt, valueAt } from './words.ts';
+import { counted, fill, idOf, isolated, languageName, listAt, pathOf, textAt, valueAt } from './words.ts';
 
 interface Props {
   readonly desk: Desk;
@@ -93,7 +93,7 @@ function Unmatched({ desk: { data, fields, beside }, partners }: { readonly desk
   const { onlyHere, onlyThere } = partners;
   if (onlyHere.length === 0 && onlyThere.length === 0) return null;
   const told = (raw: Raw | undefined, places: readonly number[]) => {
-    const names = places.map((at) => textAt(raw, ['stops', at, 'id']) || nameOf(data, pathOf(['stops', at]))).join(data.comma);
+    const names = places.map((at) => isolated(textAt(raw, ['stops', at, 'id']) || nameOf(data, pathOf(['stops', at])))).join(data.comma);
     return places.length === 0 ? null : <li>{fill(data.say.beside.onlyIn, { language: languageName(data, textAt(raw, ['language'])), stops: names })}</li>;
   };
   return (

@@ -6,6 +6,9 @@ export function fill(phrase: string, facts: Readonly<Record<string, string | num
   return phrase.replace(/\{(\w+)\}/g, (whole, name: string) => (name in facts ? String(facts[name]) : whole));
 }
 
+/** A name among other words: in a list it keeps its place, whichever way its letters run. */
+export const isolated = (name: string): string => `\u2068${name}\u2069`;
+
 /** The sorts of number that Arabic tells apart, in the order of its phrases. */
 const sorts: readonly Intl.LDMLPluralRule[] = ['one', 'two', 'few', 'many', 'other'];
 

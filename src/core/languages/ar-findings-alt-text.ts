@@ -19,7 +19,7 @@ export const altTextInArabic: typeof altTextInEnglish = {
   'alt-text/not-purpose': (f) => `الصورة ${quoted(f.picture)} هي كل ما في رابط، و${quoted(f.found)} لا يقول إلى أين يوصل. اكتبوا إلى أين يصل المرء: «الكتيّب».`,
   'alt-text/too-long': (f) =>
     `في وصف ${quoted(f.picture)} ${count(f.length, nouns.letter)}، ولا يستطيع من يستمع أن يتوقف فيه أو يعود إليه. ابقوا دون ${String(f.most)}: احتفظوا بما يهمّ القصة، وضعوا الباقي في النص الذي بجانبها.`,
-  'alt-text/text-left-out': (f) => `يُقرأ في الصورة ${quoted(f.picture)} ${quoted(f.found)}، وليس ذلك في وصفها. أضيفوه: … لافتة كُتب عليها ${quoted(f.found)}.`,
+  'alt-text/text-left-out': (f) => `في الصورة ${quoted(f.picture)} كلمات تُقرأ، هي ${quoted(f.found)}، وليست في وصفها. أضيفوها: … لافتة كُتب عليها ${quoted(f.found)}.`,
   'alt-text/repeats': (f) => `يقول وصف ${quoted(f.picture)} ما هو مكتوب بجانبها: ${quoted(f.found)}. قولوا ما لا تقوله إلا الصورة: من يقف وأين، وماذا في يديه، وكيف هو الضوء.`,
   'alt-text/same-as-another': (f) => `للصورتين ${quoted(f.picture)} و${quoted(f.other)} الوصف نفسه. قولوا بماذا تختلف هذه.`,
   'alt-text/gives-answer': (f) => `يكشف وصف ${quoted(f.picture)} إجابة عن سؤال وقفتها: ${quoted(f.found)}. صفوا ما يدلّ عليها، كوجه أو يدين أو حال الطقس، ودعوا الأطفال يقولون ماذا يعني ذلك.`,

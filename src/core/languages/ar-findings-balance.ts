@@ -24,7 +24,7 @@ export const balanceInArabic: typeof balanceInEnglish = {
   'balance/few-why': (f) =>
     `${String(f.found)} من ${count(f.of, nouns.question, 'object')} تسأل «لماذا» أو «كيف»، أو تتسع لأكثر من إجابة. اثنان من كل خمسة هدف جيد؛ فمثل هذه الأسئلة تأتي بإجابات أطول.`,
   'balance/few-ways': (f) =>
-    `يجيب الأطفال ${f.found === 1 ? 'بطريقة واحدة' : `بـ ${count(f.found, nouns.way, 'object')}`} فقط. حين تكون ${String(f.least)} أو أكثر، كالقول والرسم والتمثيل، يجد عدد أكبر منهم ما يناسبه.`,
+    `يجيب الأطفال ${f.found < 3 ? 'ب' : 'بـ '}${count(f.found, nouns.way, 'object')} فقط. حين تكون ${String(f.least)} أو أكثر، كالقول والرسم والتمثيل، يجد عدد أكبر منهم ما يناسبه.`,
   'balance/only-own-feelings': () => `كل المشاعر التي يُسأل عنها مشاعر الأطفال أنفسهم. أضيفوا وقفة فيها ${written('about: character')}، في الكتاب ما يدلّ فيها على الشعور.`,
   'reading/no-why': (f) => `ليس في القراءة ${String(f.reading)} سؤال بـ «لماذا» أو «كيف». سؤال كهذا قرب نهايتها يعطي القراءة ما يُفكَّر فيه.`,
   'reading/many-first-stops': (f) => `في القراءة الأولى ${count(f.found, nouns.stop)}. إن كانت ${String(f.most)} أو أقل سمع الأطفال القصة أولًا؛ و${written('readings: [2]')} تنقل وقفة إلى يوم لاحق.`,
@@ -36,7 +36,7 @@ export const balanceInArabic: typeof balanceInEnglish = {
   'stop/needs-a-pencil': (f) => `عند ${quoted(f.stop)} يحتاج كل طفل إلى قلم. أضيفوا سطرًا ${written('or: say')} لمن يفضّل أن يحكي ماذا كان سيرسم.`,
   'stop/no-seated-way': (f) => `الإجابة عند ${quoted(f.stop)} بالتمثيل. أضيفوا سطرًا ${written('seated: …')} يقول كيف تُمثَّل على الكرسي، باليدين أو بالوجه.`,
   'stop/too-close': (f) =>
-    `${f.words < 1 ? 'لا يكاد يُقرأ شيء' : `${f.estimated ? 'تقديرًا، يُقرأ نحو' : 'لا يُقرأ إلا'} ${count(f.words, nouns.word, f.estimated ? 'object' : 'subject')}`} بين ${quoted(f.before)} و${quoted(f.stop)}. تبقى القصة متصلة إن كانت ${String(f.least)} أو أكثر؛ هل يمكن أن تنتقل إحداهما، أو تنتظر قراءة أخرى؟`,
+    `${f.words < 1 ? 'لا يكاد يُقرأ شيء' : `${f.estimated ? 'تقديرًا، يُقرأ نحو' : 'لا يُقرأ إلا'} ${count(f.words, nouns.word, f.estimated ? 'object' : 'subject')}`} بين ${quoted(f.before)} و${quoted(f.stop)}. تبقى القصة متصلة إن كانت الكلمات ${String(f.least)} أو أكثر؛ هل يمكن أن تنتقل إحداهما، أو تنتظر قراءة أخرى؟`,
   'stop/too-early': (f) => `تأتي ${quoted(f.stop)} قبل أن تبدأ القصة. لا ينفع في هذا الوقت المبكر إلا توقّع ما سيأتي؛ انقلوها صفحة أو صفحتين إلى الأمام.`,
   'stop/at-the-end': (f) => `تقع ${quoted(f.stop)} في آخر الكتاب تمامًا. دعوا الأطفال يسمعون النهاية، وقدّموا السؤال، أو انقلوه إلى ${written('questions')}، لما بعد الكتاب.`,
   'stop/short-wait': (f) => `وقت الانتظار عند ${quoted(f.stop)} هو ${count(f.wait, nouns.second)}. أعطوا ${String(f.least)} أو أكثر: ففي الصمت يجد أكثر الأطفال إجابتهم.`,

@@ -61,11 +61,11 @@ export const findingsInArabic: FindingSentences = {
   'pack/missing-field': (f) => `الحقل ${written(f.field)}${within(f.within)} ناقص. أضيفوا سطرًا ${written(`${f.field}: …`)}.`,
   'pack/empty-field': (f) => `الحقل ${written(f.field)} فارغ. املؤوه، أو احذفوا السطر.`,
   'pack/wrong-type': (f) => `يجب أن يكون ${written(f.field)} ${kinds[f.expected]}، والمكتوب هنا ${found(f.found)}.`,
-  'pack/not-a-choice': (f) => `لا يكون ${written(f.field)} ${quoted(f.found)}.${meant(f.suggestion)} يمكن أن يكون: ${either(f.choices.map(apart))}.`,
+  'pack/not-a-choice': (f) => `لا يصحّ ${quoted(f.found)} في ${written(f.field)}.${meant(f.suggestion)} ما يصحّ: ${either(f.choices.map(apart))}.`,
   'pack/out-of-range': (f) =>
     f.least !== undefined ? `يجب أن يكون ${written(f.field)} ${String(f.least)} أو أكثر؛ وهو ${apart(f.found)}.` : `يجب أن يكون ${written(f.field)} ${String(f.most)} أو أقل؛ وهو ${apart(f.found)}.`,
   'pack/too-long': (f) => `${written(f.field)} أطول مما يجوز: ${String(f.length)}، وأقصى ما يكون ${String(f.most)}. اختصروه.`,
-  'pack/bad-format': (f) => `مكتوب في ${written(f.field)} ${quoted(f.found)}، وليس هذا هو الشكل المطلوب. اكتبوه هكذا: ${apart(f.example)}`,
+  'pack/bad-format': (f) => `مكتوب في ${written(f.field)}: ${quoted(f.found)}، وليس هذا هو الشكل المطلوب. اكتبوه هكذا: ${apart(f.example)}`,
   'pack/language-of-file': (f) => `اسم هذا الملف يقول ${quoted(f.file)}، ولغته ${quoted(f.language)}. اجعلوا الاثنين متفقين.`,
   'pack/unknown-language': (f) => `ليس في المكتبة صفحات باللغة ${quoted(f.language)}. أضيفوها إلى ${written('languages')} في ${apart('library.yaml')}، أو تحقّقوا من رمزها.`,
   'pack/two-of-a-language': (f) => `هذا الدليل و${apart(f.other)} كلاهما باللغة ${quoted(f.language)}. أبقوا واحدًا من الاثنين.`,
@@ -111,7 +111,7 @@ export const findingsInArabic: FindingSentences = {
   'frames/missing': (f) => `يكتب الأطفال عند الوقفة ${quoted(f.stop)}، وليس لها جمل للإكمال. جملتان أو ثلاث تساعد من لا يعرف كيف يبدأ.`,
   'models/missing': (f) =>
     `${f.found === 0 ? `ليس للوقفة ${quoted(f.stop)} إجابة نموذجية` : `ليس للوقفة ${quoted(f.stop)} إلا إجابة نموذجية واحدة`}. أعطوا اثنتين، إحداهما قصيرة، لتُقيَّم الإجابات بالمقياس نفسه.`,
-  'best-of/how-many': (f) => `يقدّم ${written('best of')} ${count(f.found, nouns.book, 'object')}. يستطيع الطفل أن يختار من ${String(f.least)} إلى ${String(f.most)}.`,
+  'best-of/how-many': (f) => `في ${written('best of')} ${count(f.found, nouns.book)}. يستطيع الطفل أن يختار من ${String(f.least)} إلى ${String(f.most)}.`,
   ...lookFindingsInArabic,
   'best-of/twice': (f) => `يذكر ${written('best of')} الكتاب ${quoted(f.book)} مرتين، فلا يعرف أحد أيّ الاثنين اختير. اذكروا كل كتاب مرة واحدة.`,
   'home/too-many-prompts': (f) => `الأسئلة للبيت عددها ${String(f.found)}. اختاروا أفضل ${String(f.most)} منها؛ فللأسرة عشر دقائق.`,

@@ -1,4 +1,5 @@
 import type { HandOverPhrases } from './en-hand-over.ts';
+import { apart, written } from './arabic-words.ts';
 import type { Unfinished } from './unfinished.ts';
 
 /** Arabic text of the page on how a pack made with the form reaches a library. Names of the form's chapters are in quotation marks as they stand there. */
@@ -22,6 +23,5 @@ export const handOverInArabic: Unfinished<HandOverPhrases> = {
   laterHeading: 'لتغييره فيما بعد',
   later: 'افتحوا الملف نفسه هنا من جديد، وغيّروه، وأرسلوه مرة أخرى. أعطوه رقم إصدار جديدًا واليوم الذي راجعتموه فيه، ليعرف الجميع أيها الأحدث.',
   runnerHeading: 'لمن يدير المكتبة',
-  runner:
-    'يوضع الملف في packs/<folder>/pack.md داخل مجلّد المحتوى، والصور في packs/<folder>/pictures/. والأمر «bookfellow check» يقول ما قالته الاستمارة. ومع «npm start» تستطيع الاستمارة على جهازكم أن تحفظ في ذلك المجلّد مباشرة، مع الاحتفاظ بنسخة مما كان فيه.',
+  runner: `يوضع الملف في ${apart('packs/<folder>/pack.md')} داخل مجلّد المحتوى، والصور في ${apart('packs/<folder>/pictures/')}. والأمر ${written('bookfellow check')} يقول ما قالته الاستمارة. ومع ${written('npm start')} تستطيع الاستمارة على جهازكم أن تحفظ في ذلك المجلّد مباشرة، مع الاحتفاظ بنسخة مما كان فيه.`,
 };
