@@ -4,13 +4,14 @@ import type { Edit } from '../../core/pack/write-pack.ts';
 import type { MakerData } from '../../outputs/maker-data.ts';
 import type { Fields } from '../../outputs/maker-fields.ts';
 import type { Look, TextToLook } from '../../outputs/maker-look.ts';
+import { slugOf } from './folder-name.ts';
 import { Keeper, newId, type Keeping } from './keeper.ts';
 import { Looking } from './looking.ts';
 import type { Opening } from './opening.ts';
 import type { KeptPicture } from './storage.ts';
 import { sameParts } from './same-parts.ts';
 import { Versions } from './versions.ts';
-import { idOf, slugOf, textAt } from './words.ts';
+import { idOf, textAt } from './words.ts';
 import { workerAt } from './worker-door.ts';
 
 /**

@@ -1,5 +1,5 @@
 import type { KeptPicture } from './storage.ts';
-import { slugOf } from './words.ts';
+import { slugOf } from './folder-name.ts';
 
 /** Longest side of a picture as it is kept, in pixels: twice the widest that a page shows it. */
 const longest = 1600;

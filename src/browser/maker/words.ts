@@ -53,19 +53,6 @@ export function languageName({ languages }: { readonly languages: readonly (read
   return languages.find(([each]) => each === tag)?.[1] ?? tag;
 }
 
-/** A name for a folder or file made of a title: small letters, digits and dashes. */
-export function slugOf(title: string): string {
-  const slug = title
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-|-$/g, '')
-    .slice(0, 60)
-    .replace(/-$/, '');
-  return slug === '' ? 'my-companion' : slug;
-}
-
 /** The day as the reader's clock has it. */
 export function today(): string {
   return new Date().toLocaleDateString('sv-SE');
