@@ -28,6 +28,7 @@ import { readProse } from './read-prose.ts';
 import { showPack, type Shown } from './show-pack.ts';
 import { textThreads, type TextThreads, type TextThreadsOptions } from './text-threads.ts';
 import { tidyCache } from './tidy-cache.ts';
+import { turns } from './turns.ts';
 import { writeFiles, type SiteFile } from './write-files.ts';
 import { writePages } from './write-pages.ts';
 
@@ -220,7 +221,9 @@ async function showPacks(sound: readonly Looked[], { library, roots }: Pick<Cont
   const all = sound.flatMap((each) => each.pack ?? []);
   const bySlug = new Map<string, PlannedPack[]>();
   for (const pack of all) bySlug.set(pack.slug, [...(bySlug.get(pack.slug) ?? []), pack]);
+  const turn = turns();
   for (const pack of all) {
+    await turn();
     const one = await showPack(pack, bySlug.get(pack.slug) ?? [], library, join(dirname(onDisk(roots, pack.file)), 'pictures'), options.cache);
     findings.push(...one.findings);
     if (!stops(one.findings)) {

@@ -16,6 +16,7 @@ import { writeWhole } from './kept.ts';
 import { lookAt, type Kept } from './look-at.ts';
 import { markPack } from './marks.ts';
 import type { TextThreads } from './text-threads.ts';
+import { turns } from './turns.ts';
 
 /**
  * What a pack was found to be is kept by everything that it depends on: its text and what lies beside it, the library's
@@ -89,7 +90,9 @@ export async function packKeeper(library: Library, cache: string | undefined): P
     lookAll: async (sources, today, threads, progress) => {
       const all: Looked[] = [];
       const missing: { readonly index: number; readonly source: Source; readonly mark: string }[] = [];
+      const turn = turns();
       for (const [index, source] of sources.entries()) {
+        await turn();
         const retired = retiredOf(source, today);
         const mark = retired ? '' : markOf(source);
         const kept = retired ? undefined : keptOf(mark);

@@ -2,6 +2,7 @@ import { fileOf } from '../outputs/addresses.ts';
 import type { Page } from '../outputs/views.ts';
 import type { KeptSite } from './kept-site.ts';
 import type { TextThreads } from './text-threads.ts';
+import { turns } from './turns.ts';
 
 /** Kinds of pages of which there is one for each pack. */
 const ofPacks = new Set<Page['view']['kind']>(['family', 'booklet', 'lesson', 'recording', 'retired']);
@@ -21,7 +22,9 @@ export async function writePages(
 ): Promise<void> {
   const forEngine: Page[] = [];
   const beside: { readonly page: Page; readonly file: string; readonly mark: string }[] = [];
+  const turn = turns();
   for (const page of pages) {
+    await turn();
     const file = fileOf(page.url);
     const mark = markOf(page);
     if (site.take(file, mark)) continue;
