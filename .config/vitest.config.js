@@ -5,7 +5,7 @@ import { defineConfig } from 'vitest/config';
 const pure = ['test/core/**/*.test.{ts,tsx}', 'test/{outputs,outside,classroom,layouts,packs}/**/*.test.{ts,tsx}', 'test/proof-table.test.ts'];
 
 /** Minutes long: run with BOOKFELLOW_WHOLE=1. */
-const long = process.env['BOOKFELLOW_WHOLE'] === '1' ? [] : ['test/browser/kept-safe.test.ts', 'test/whole-site/large-library.test.ts'];
+const long = process.env['BOOKFELLOW_WHOLE'] === '1' ? [] : ['test/browser/kept-safe.test.ts'];
 
 const shared = {
   // Nothing here is about speed, so no test fails for being slow; only one that hangs is ended.
