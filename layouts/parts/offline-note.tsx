@@ -29,8 +29,7 @@ const inside = sharedByBooks((page) => toHtml(<Inside page={page} />));
 function Inside({ page }: { readonly page: Page }): JSX.Element {
   const { offline, maker, find } = phrasesFor(page.language);
   const what = keptWith(page)?.what;
-  const say =
-    what === 'form' ? { ...offline, ...maker.copyHere, kept: (size: string) => maker.copyHere.kept.replace('{size}', size) } : what === 'search' ? { ...offline, ...find.copyHere } : offline;
+  const say = what === 'form' ? { ...offline, ...maker.copyHere, kept: (size: string) => maker.copyHere.kept.replace('{size}', size) } : what === 'search' ? { ...offline, ...find.copyHere } : offline;
   const [before = '', after = ''] = say.kept('\u0000').split('\u0000');
   // A phone needs long to learn how a language writes numbers, and for this one place the mark is enough.
   const decimalMark = numbersIn(localeOf(page.language)).format(1.5).charAt(1);

@@ -37,7 +37,7 @@ const forms: readonly RegExp[] = [
 
 /** Digits of the shortest number, as it is dialled within a town; 15 are the most there can be (ITU-T E.164, from memory). */
 const leastDigits = 7;
-const hasLeastDigits = new RegExp(`(?:\\d\\D*){${leastDigits}}`, 'u');
+const hasLeastDigits = new RegExp(`(?:\\d\\D*){${String(leastDigits)}}`, 'u');
 
 /** Telephone numbers, as they stand in the text. */
 export function phonesIn(text: string): readonly string[] {

@@ -18,7 +18,7 @@ export function anySlip(texts: readonly string[]): Arbitrary<string> {
 
 /** Characters that mean something in YAML, or look as if they did. */
 const signs = [
-  ...' \n:-#,[]{}"\'|>?\\%@`~&*!=\t\r',
+  ...Array.from(' \n:-#,[]{}"\'|>?\\%@`~&*!=\t\r'),
   '  ',
   '\n  ',
   ': ',
