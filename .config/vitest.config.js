@@ -20,7 +20,7 @@ const shared = {
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
-    maxWorkers: 3,
+    maxWorkers: 2,
     projects: [
       { test: { ...shared, name: 'reckoning', include: pure, isolate: false } },
       { test: { ...shared, name: 'building', include: ['test/**/*.test.{ts,tsx}'], exclude: [...pure, ...long], isolate: false, retry: 1 } },
