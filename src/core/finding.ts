@@ -28,6 +28,7 @@ export interface FactsOf {
   'folder/name': { readonly folder: string; readonly suggestion: string };
   'folder/no-pack': { readonly folder: string };
   'source/folder': { readonly owner: string; readonly folder: string; readonly why: 'missing' | 'not a folder' | 'link' | 'unreadable' | 'twice' };
+  'page/address-taken': { readonly address: string; readonly by?: string };
   'source/clash': { readonly slug: string; readonly others: readonly string[] };
   'front-matter/missing': Record<never, never>;
   'front-matter/unclosed': Record<never, never>;

@@ -37,6 +37,14 @@ export interface Published {
   readonly find: readonly FindFiles[];
 }
 
+/** First parts of the addresses below a language's root that are taken: a page of the library's own cannot have one of them. */
+export const takenNames: ReadonlySet<string> = new Set(['assets', 'find', 'index', 'librarian', 'make', 'not-saved', 'packs', 'programs', 'quality', 'schema', 'stack']);
+
+/** Address of a page of the library's own. */
+export function ownPageUrl(library: Library, { name, language }: Pick<PageText, 'name' | 'language'>): string {
+  return `${rootOf(language, library.language)}${name}/`;
+}
+
 /** Every page of the site. The visible list of what there is: a new kind of page is a line here, a view and a layout. */
 export function pagesOf(published: Published): readonly Page[] {
   const { library, shown } = published;
@@ -227,7 +235,7 @@ function recordingPage(published: Published, shown: ShownPack): readonly Page[] 
 
 function prosePages(published: Published): readonly Page[] {
   const { library, prose } = published;
-  const urlOf = (text: PageText) => `${rootOf(text.language, library.language)}${text.name}/`;
+  const urlOf = (text: PageText) => ownPageUrl(library, text);
   return prose
     .filter((text) => library.languages.includes(text.language))
     .map((text) => {

@@ -75,9 +75,9 @@ interface Ended {
   readonly err: string;
 }
 
-/** Runs the command as a person would, in its own process. */
-export async function bookfellowAlone(args: readonly string[]): Promise<Ended> {
-  const child = spawn(process.execPath, [join(root, 'src/cli/bookfellow.js'), ...args], { stdio: ['ignore', 'pipe', 'pipe'] });
+/** Runs the command as a person would, in its own process, and in another folder than the project's where one is named. */
+export async function bookfellowAlone(args: readonly string[], cwd = root): Promise<Ended> {
+  const child = spawn(process.execPath, [join(root, 'src/cli/bookfellow.js'), ...args], { cwd, stdio: ['ignore', 'pipe', 'pipe'] });
   let out = '';
   let err = '';
   child.stdout.setEncoding('utf8').on('data', (text: string) => (out += text));

@@ -30,6 +30,13 @@ describe('bookfellow', () => {
   });
 });
 
+test('a library that lies elsewhere is built from its own folder', async () => {
+  const { folder, site } = await smallLibrary({ 'packs/hen/pack.md': await soundPack() });
+  const { code, err } = await bookfellowAlone(['build', '--no-pdf'], folder);
+  expect([code, err]).toEqual([0, '']);
+  expect(await readdir(join(site, 'packs'))).toEqual(['hen']);
+});
+
 describe('bookfellow new', () => {
   test('begins a pack that check tells only blanks about, and never overwrites one', async () => {
     const { content } = await smallLibrary({});

@@ -17,6 +17,10 @@ export const libraryFindingsInArabic: typeof libraryFindingsInEnglish = {
   'source/folder': (f) => `مجلّد ${apart(f.owner)}، وهو ${quoted(f.folder)}، ${sourceFolder[f.why]}.${f.why === 'twice' ? '' : ' وحتى ذلك الحين لا يظهر في الموقع أي دليل منه.'}`,
   'source/clash': (f) =>
     `يطلب هذا المجلّد و${listed(f.others.map(apart))} العنوان نفسه، ${quoted(f.slug)}. لا يُنشر أيّ منها. أعطوا أحد المصادر ${written('prefix')} أخرى في ${apart('library.yaml')}، أو غيّروا اسم مجلّد.`,
+  'page/address-taken': (f) =>
+    f.by === undefined
+      ? `للموقع صفحة خاصة به في العنوان ${quoted(f.address)}. أعطوا هذا الملف اسمًا آخر. وحتى ذلك الحين لا تُنشر هذه الصفحة.`
+      : `تطلب هذه الصفحة و${apart(f.by)} العنوان نفسه، ${quoted(f.address)}. أبقوا واحدة من الاثنتين. وحتى ذلك الحين لا تُنشر إلا الأخرى.`,
   'by/parent-missing': (f) => `يذكر ${written('based on')} الاسم ${quoted(f.named)}، وليس هنا دليل بهذا العنوان.${meant(f.suggestion)} اذكروا مجلّد الدليل الذي أُعدّ منه هذا، أو قولوا ذلك بالكلمات.`,
   'retired/instead': (f) =>
     f.why === 'itself'

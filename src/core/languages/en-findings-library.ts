@@ -13,6 +13,10 @@ const sourceFolder = {
 export const libraryFindingsInEnglish = {
   'source/folder': (f) => `The folder of ${f.owner}, "${f.folder}", ${sourceFolder[f.why]}.${f.why === 'twice' ? '' : ' Until then none of its companions are on the site.'}`,
   'source/clash': (f) => `This folder and ${f.others.join(', ')} both ask for the address "${f.slug}". None of them is published. Give a source another "prefix" in library.yaml, or rename a folder.`,
+  'page/address-taken': (f) =>
+    f.by === undefined
+      ? `The site has a page of its own at the address "${f.address}". Give this file another name. Until then this page is not published.`
+      : `This page and ${f.by} both ask for the address "${f.address}". Keep one of the two. Until then only that one is published.`,
   'by/parent-missing': (f) =>
     `"based on" names "${f.named}", and no companion here has that address.${f.suggestion === undefined ? '' : ` Did you mean "${f.suggestion}"?`} Name the folder of the companion it was made from, or say it in words.`,
   'retired/instead': (f) =>

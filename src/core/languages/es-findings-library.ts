@@ -13,6 +13,10 @@ export const libraryFindingsInSpanish = {
   'source/folder': (f) => `La carpeta de ${f.owner}, "${f.folder}", ${sourceFolder[f.why]}.${f.why === 'twice' ? '' : ' Mientras tanto, ninguna de sus guías está en el sitio.'}`,
   'source/clash': (f) =>
     `Esta carpeta y ${f.others.join(', ')} piden la misma dirección, "${f.slug}". No se publica ninguna. Dé a una fuente otro "prefix" en library.yaml, o cambie el nombre de una carpeta.`,
+  'page/address-taken': (f) =>
+    f.by === undefined
+      ? `El sitio ya tiene una página propia en la dirección "${f.address}". Dé otro nombre a este archivo. Mientras tanto esta página no se publica.`
+      : `Esta página y ${f.by} piden la misma dirección, "${f.address}". Deje una de las dos. Mientras tanto solo se publica la otra.`,
   'by/parent-missing': (f) =>
     `"based on" nombra "${f.named}", y ninguna guía de aquí tiene esa dirección.${f.suggestion === undefined ? '' : ` ¿Quería decir "${f.suggestion}"?`} Nombre la carpeta de la guía de la que salió, o dígalo con palabras.`,
   'retired/instead': (f) =>
