@@ -5,7 +5,7 @@ import { stops } from '../core/finding.ts';
 import { readArguments } from './arguments.ts';
 import { cacheFolder, folderThatExists } from './folders.ts';
 import { progressOn } from './progress.ts';
-import { asText, inSum, wantsColour } from './report.ts';
+import { asText, inSum, onPages, wantsColour } from './report.ts';
 import { WrongUse } from './wrong-use.ts';
 
 /** `bookfellow build`: the site, or the reasons why not. */
@@ -26,7 +26,7 @@ export async function run(args: readonly string[]): Promise<number> {
   }
   const leftOut = built.leftOut > 0 ? `${String(built.leftOut)} left out. ` : '';
   console.log(
-    `\n${before ? 'Nothing has changed since the last build. ' : ''}${String(built.published)} packs on ${String(built.pages)} pages in ${site}. ${leftOut}Findings: ${inSum(built.findings)}.`,
+    `\n${before ? 'Nothing has changed since the last build. ' : ''}${onPages(built)} in ${site}. ${leftOut}Findings: ${inSum(built.findings)}.`,
   );
   return 0;
 }

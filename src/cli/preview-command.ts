@@ -3,7 +3,7 @@ import { brokenLinks } from '../build/check-links.ts';
 import { preview } from '../build/preview.ts';
 import { readArguments, wholeNumber } from './arguments.ts';
 import { cacheFolder, folderThatExists } from './folders.ts';
-import { asText, inSum, wantsColour } from './report.ts';
+import { asText, inSum, onPages, wantsColour } from './report.ts';
 
 /** `bookfellow preview`: builds, serves on this machine only, rebuilds on change. Runs until it is stopped. */
 export async function run(args: readonly string[]): Promise<number> {
@@ -23,7 +23,7 @@ export async function run(args: readonly string[]): Promise<number> {
         return;
       }
       if (built.findings.length > 0) console.log(asText(built.findings, 'en', wantsColour(process.stdout)));
-      console.log(`${String(built.published)} packs on ${String(built.pages)} pages in ${(milliseconds / 1000).toFixed(1)} s. Findings: ${inSum(built.findings)}.`);
+      console.log(`${onPages(built)} in ${(milliseconds / 1000).toFixed(1)} s. Findings: ${inSum(built.findings)}.`);
     },
   });
   console.log(`\nThe library is open at ${shown.address}\nIt changes as you save. Stop it with Ctrl+C.`);

@@ -26,6 +26,12 @@ export function inSum(findings: readonly Finding[]): string {
   return said.length === 0 ? 'nothing to tell' : said.join(', ');
 }
 
+/** What was published: "1 pack on 37 pages". */
+export function onPages({ published, pages }: { readonly published: number; readonly pages: number }): string {
+  const counted = (number: number, one: string) => `${String(number)} ${one}${number === 1 ? '' : 's'}`;
+  return `${counted(published, 'pack')} on ${counted(pages, 'page')}`;
+}
+
 /** True when colours help: a terminal, and nobody asked to leave them out (no-color.org). */
 export function wantsColour(stream: NodeJS.WriteStream): boolean {
   return stream.isTTY && process.env['NO_COLOR'] === undefined;
