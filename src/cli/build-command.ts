@@ -25,9 +25,7 @@ export async function run(args: readonly string[]): Promise<number> {
     return 1;
   }
   const leftOut = built.leftOut > 0 ? `${String(built.leftOut)} left out. ` : '';
-  console.log(
-    `\n${before ? 'Nothing has changed since the last build. ' : ''}${onPages(built)} in ${site}. ${leftOut}Findings: ${inSum(built.findings)}.`,
-  );
+  console.log(`\n${before ? 'Nothing has changed since the last build. ' : ''}${onPages(built)} in ${site}. ${leftOut}Findings: ${inSum(built.findings)}.`);
   return 0;
 }
 
