@@ -143,7 +143,7 @@ async function buildOn(threads: TextThreads, bundle: Bundler, options: BuildOpti
       toPublish = published(await withFolders(shown.packs, packFolders({ library, pages, assets, files: [...files, ...shown.files], bundle }), site, markOf), everything, layouts.own);
       pages = pagesOf(toPublish);
     }
-    await writePages(pages, site, markOf, staging.folder, options.cache, threads, options.progress);
+    await writePages(pages, site, { markOf, output: staging.folder, cache: options.cache, threads, progress: options.progress });
     const code = await codeMark();
     writeFiles(site, [
       ...files,

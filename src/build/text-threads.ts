@@ -6,7 +6,7 @@ import type { Page } from '../outputs/views.ts';
 import type { Bundler } from './bundle.ts';
 import { root } from './code-mark.ts';
 import { work, type TextAnswer, type TextTask } from './text-work.ts';
-import { answerOf, beginThread, CannotStart } from './threads.ts';
+import { answerOf, beginThread } from './threads.ts';
 
 /**
  * Packs are read and their pages are made on all processors. A thread needs a second until it is of use, so a few are done here.
@@ -51,8 +51,7 @@ export function textThreads(bundle: () => Promise<Bundler>, { worth = 150, most 
       const thread = idle.pop() ?? (await beginThread(script ?? (await (program ??= bundle().then(threadScript))), { resourceLimits: { maxOldGenerationSizeMb: heap } }));
       if (!all.includes(thread)) all.push(thread);
       return thread;
-    } catch (error) {
-      if (!(error instanceof CannotStart)) throw error;
+    } catch {
       cannotStart = true;
       return undefined;
     }

@@ -7,19 +7,21 @@ import { turns } from './turns.ts';
 /** Kinds of pages of which there is one for each pack. */
 const ofPacks = new Set<Page['view']['kind']>(['family', 'booklet', 'lesson', 'recording', 'retired']);
 
+interface Means {
+  readonly markOf: (page: Page) => string;
+  /** The folder of the new site. */
+  readonly output: string;
+  readonly cache: string;
+  readonly threads: TextThreads;
+  /** Told after each page of a pack. */
+  readonly progress?: ((done: number, all: number) => void) | undefined;
+}
+
 /**
  * Writes the pages that the old site does not have already. The engine makes those of the library. Those of packs are made
  * beside it by the same layouts, on threads, which end with it: each page that goes through it stays in its memory, and a large library has tens of thousands.
  */
-export async function writePages(
-  pages: readonly Page[],
-  site: KeptSite,
-  markOf: (page: Page) => string,
-  output: string,
-  cache: string,
-  threads: TextThreads,
-  progress?: (done: number, all: number) => void,
-): Promise<void> {
+export async function writePages(pages: readonly Page[], site: KeptSite, { markOf, output, cache, threads, progress }: Means): Promise<void> {
   const forEngine: Page[] = [];
   const beside: { readonly page: Page; readonly file: string; readonly mark: string }[] = [];
   const turn = turns();
